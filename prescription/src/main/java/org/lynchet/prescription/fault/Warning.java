@@ -1,0 +1,36 @@
+package org.lynchet.prescription.fault;
+
+import java.io.Serializable;
+
+/**
+ * Something that deserves a second look but does not stop the run.
+ *
+ * @param code the kind; its name is stable and is written to summary.json
+ * @param text what was seen, and what to do about it
+ */
+public record Warning(Code code, String text) implements Serializable {
+
+  /** The kinds of warning. */
+  public enum Code {
+    /** A shapefile came without a .prj and was taken as longitude and latitude. */
+    NO_CRS_DECLARED,
+    /** The boundary was self-intersecting and was repaired on request. */
+    BOUNDARY_REPAIRED,
+    /** Management zones overlap; the first in the file was taken. */
+    ZONES_OVERLAP,
+    /** Slivers of the field outside every management zone were given to a neighbouring zone. */
+    ZONES_LEAVE_SLIVERS,
+    /** A strip is wider than the field. */
+    STRIP_WIDER_THAN_FIELD,
+    /** The headland leaves no room for strips. */
+    HEADLAND_FILLS_FIELD,
+    /** Passes that are narrower than their machine because the field ends. */
+    PARTIAL_PASSES,
+    /** A piece below the minimum has no neighbour in its strip and was kept. */
+    SMALL_PIECES_KEPT,
+    /** A crop has no default seeds per unit and the plan gives none, so no units are ordered. */
+    NO_SEED_UNIT,
+    /** A crop or product of the plan has no area in the field. */
+    NOTHING_PLANTED
+  }
+}

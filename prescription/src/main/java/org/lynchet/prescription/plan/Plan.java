@@ -1,0 +1,43 @@
+package org.lynchet.prescription.plan;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.machine.Machine;
+
+/**
+ * A whole plan file.
+ *
+ * @param file the plan file's path as given; files that the plan names are found from its folder
+ * @param date the date for formats that carry one
+ * @param field the field
+ * @param guidance the AB line
+ * @param machines the machines by name, in the plan's order
+ * @param headland the headland, or null for none
+ * @param strips the pattern from left to right, at least one strip
+ * @param products products by name, in the plan's order; may lack products that strips name
+ * @param handoff what is written
+ */
+public record Plan(
+    String file,
+    @Nullable LocalDate date,
+    PlannedField field,
+    PlannedGuidance guidance,
+    Map<String, Machine> machines,
+    @Nullable PlannedHeadland headland,
+    List<PlannedStrip> strips,
+    Map<String, Product> products,
+    HandoffChoices handoff)
+    implements Serializable {
+
+  /** Copies lists and maps, keeping their order. */
+  public Plan {
+    machines = Collections.unmodifiableMap(new LinkedHashMap<>(machines));
+    strips = List.copyOf(strips);
+    products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
+  }
+}

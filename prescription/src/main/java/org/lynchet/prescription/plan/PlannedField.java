@@ -1,0 +1,33 @@
+package org.lynchet.prescription.plan;
+
+import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.Area;
+
+/**
+ * The field.
+ *
+ * @param name what people call it
+ * @param boundary the boundary's file, relative to the plan's folder or absolute
+ * @param managementZones the map of management zones, or null for none
+ * @param minimumPiece pieces below this area join a neighbour of their strip; 0 joins nothing
+ * @param repair whether a self-intersecting boundary is repaired rather than refused
+ */
+public record PlannedField(
+    String name,
+    String boundary,
+    @Nullable ManagementZoneMap managementZones,
+    Area minimumPiece,
+    boolean repair)
+    implements Serializable {
+
+  /**
+   * A map of management zones.
+   *
+   * @param file its file, relative to the plan's folder or absolute
+   * @param attribute the column that names the zone
+   * @param elsewhere the zone of whatever the map leaves out, or null if it must leave out nothing
+   */
+  public record ManagementZoneMap(String file, String attribute, @Nullable String elsewhere)
+      implements Serializable {}
+}

@@ -1,0 +1,32 @@
+package org.lynchet.prescription.plan;
+
+import java.io.Serializable;
+
+/**
+ * The line that machines steer by.
+ *
+ * @param line the AB line
+ * @param abLineIs what the AB line is of the pattern's first strip
+ */
+public record PlannedGuidance(Line line, AbLineIs abLineIs) implements Serializable {
+
+  /** What the AB line is of the pattern's first strip. */
+  public enum AbLineIs {
+    /** The centreline of its first pass. */
+    PASS_CENTRE,
+    /** Its left edge. */
+    STRIP_EDGE
+  }
+
+  /** A place on the earth: degrees of longitude, -180 to 180, and of latitude, -90 to 90. */
+  public record Position(double longitudeDegrees, double latitudeDegrees) implements Serializable {}
+
+  /** How the AB line is given. */
+  public sealed interface Line extends Serializable {}
+
+  /** Two different points. */
+  public record ThroughTwoPoints(Position a, Position b) implements Line {}
+
+  /** A point and a heading, degrees clockwise from true north, [0, 360). */
+  public record ThroughPoint(Position through, double headingDegrees) implements Line {}
+}
