@@ -1,0 +1,123 @@
+package org.lynchet.geometry.coverage;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Measures a part of a field across the AB line: how far it reaches, how long it is at an offset,
+ * and how much of it lies between offsets.
+ *
+ * <p>With the area on the left of every ring, a line of constant offset is inside for as long as
+ * the sum of y over edges that cross it leftward less the sum over edges that cross it rightward;
+ * an edge between two regions counts once each way and so drops out.
+ */
+public final class CrossSection {
+  private final Vertices vertices;
+  private final List<Region> regions;
+  private final double min;
+  private final double max;
+
+  CrossSection(Vertices vertices, List<Region> regions) {
+    this.vertices = vertices;
+    this.regions = regions;
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (Region region : regions) {
+      for (int vertex : region.rings[0]) {
+        least = Math.min(least, vertices.x(vertex));
+        greatest = Math.max(greatest, vertices.x(vertex));
+      }
+    }
+    min = least;
+    max = greatest;
+  }
+
+  /** Whether there is nothing to measure. */
+  public boolean isEmpty() {
+    return regions.isEmpty();
+  }
+
+  /** The least offset; infinite if there is nothing. */
+  public double minOffsetMetres() {
+    return min;
+  }
+
+  /** The greatest offset; negative infinite if there is nothing. */
+  public double maxOffsetMetres() {
+    return max;
+  }
+
+  /**
+   * How long a line of constant offset runs inside: the length of a row there.
+   *
+   * @param offsetsMetres rising offsets
+   * @return a length in metres for each
+   */
+  public double[] lengthsMetres(double[] offsetsMetres) {
+    double[] lengths = new double[offsetsMetres.length];
+    forEachEdge(
+        (left, right, sign) -> {
+          int from = firstAbove(offsetsMetres, vertices.x(left));
+          for (int i = from; i < lengths.length && offsetsMetres[i] <= vertices.x(right); i++) {
+            lengths[i] += sign * yAt(left, right, offsetsMetres[i]);
+          }
+        });
+    return lengths;
+  }
+
+  /**
+   * How much lies between neighbouring offsets.
+   *
+   * @param offsetsMetres n rising offsets
+   * @return n + 1 areas in square metres: left of the first offset, between each two, right of the
+   *     last
+   */
+  public double[] areasSquareMetres(double[] offsetsMetres) {
+    double[] areas = new double[offsetsMetres.length + 1];
+    forEachEdge(
+        (left, right, sign) -> {
+          double x = vertices.x(left);
+          double y = vertices.y(left);
+          int i = firstAbove(offsetsMetres, x);
+          for (; i < offsetsMetres.length && offsetsMetres[i] < vertices.x(right); i++) {
+            double yCut = yAt(left, right, offsetsMetres[i]);
+            areas[i] += sign * (offsetsMetres[i] - x) * (y + yCut) / 2;
+            x = offsetsMetres[i];
+            y = yCut;
+          }
+          areas[i] += sign * (vertices.x(right) - x) * (y + vertices.y(right)) / 2;
+        });
+    return areas;
+  }
+
+  private interface EdgeVisitor {
+    void visit(int left, int right, int sign);
+  }
+
+  private void forEachEdge(EdgeVisitor visitor) {
+    for (Region region : regions) {
+      for (int[] ring : region.rings) {
+        int u = ring[ring.length - 1];
+        for (int v : ring) {
+          if (vertices.x(u) < vertices.x(v)) {
+            visitor.visit(u, v, -1);
+          } else if (vertices.x(u) > vertices.x(v)) {
+            visitor.visit(v, u, 1);
+          }
+          u = v;
+        }
+      }
+    }
+  }
+
+  private double yAt(int left, int right, double offset) {
+    double x = vertices.x(left);
+    double y = vertices.y(left);
+    return y + (vertices.y(right) - y) * ((offset - x) / (vertices.x(right) - x));
+  }
+
+  private static int firstAbove(double[] offsets, double x) {
+    int at = Arrays.binarySearch(offsets, x);
+    return at >= 0 ? at + 1 : -at - 1;
+  }
+}

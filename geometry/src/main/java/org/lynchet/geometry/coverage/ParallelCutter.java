@@ -1,0 +1,310 @@
+package org.lynchet.geometry.coverage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Cuts regions along parallel lines, in time that grows with vertices plus crossings.
+ *
+ * <p>Every boundary edge meets a run of neighbouring cuts. The crossings on one cut, sorted along
+ * it, are entries and exits by turns and pair up into intervals inside the region. The cells on
+ * both sides of the cut take the very same vertices, one upward and one downward, so nothing needs
+ * to be noded.
+ *
+ * <ol>
+ *   <li>walk: each ring falls into chains, runs of vertices within one band, ended by crossings;
+ *   <li>pair: on each cut, an exit on one side leads to the entry at the other end of the interval;
+ *   <li>close: following chains and intervals gives the outer rings of cells;
+ *   <li>place: rings that meet no cut are cells of their own, or holes in the cell around them.
+ * </ol>
+ *
+ * <p>It gives up, and {@link NodedCutter} takes over, where a vertex lies within a micrometre of a
+ * cut or crossings are not entries and exits by turns.
+ */
+final class ParallelCutter {
+  /** A vertex this near to a cut, in metres, is on it: 0.001 mm, the exactness of strip edges. */
+  static final double ON_CUT = 1e-6;
+
+  private static final Comparator<Crossing> ALONG_CUT =
+      Comparator.comparingInt((Crossing c) -> c.region).thenComparingDouble(c -> c.along);
+
+  private final Vertices vertices;
+  private final List<Region> regions;
+  private final double[] cuts;
+  private final EdgeMap crossingsOfEdge = new EdgeMap(64);
+  private final List<List<Crossing>> crossingsOfCut = new ArrayList<>();
+  private final List<Chain> chains = new ArrayList<>();
+  private final List<Piece> pieces = new ArrayList<>();
+  private final List<Piece> holes = new ArrayList<>();
+
+  /** A run of vertices of one ring within one band, from crossing to crossing. */
+  private static final class Chain {
+    final int region;
+    final int band;
+    final VertexList vertices = new VertexList();
+    @Nullable Chain next;
+    boolean closed;
+
+    Chain(int region, int band) {
+      this.region = region;
+      this.band = band;
+    }
+  }
+
+  /** A place where a ring crosses a cut: the end of one chain and the beginning of the next. */
+  private static final class Crossing {
+    final int region;
+    final double along;
+    final boolean rightward;
+    final Chain after;
+    Chain before;
+
+    Crossing(int region, double along, boolean rightward, Chain before, Chain after) {
+      this.region = region;
+      this.along = along;
+      this.rightward = rightward;
+      this.before = before;
+      this.after = after;
+    }
+  }
+
+  /** A closed ring within one band, and later the holes in it. */
+  private static final class Piece {
+    final int region;
+    final int band;
+    final int[] ring;
+    final List<int[]> holes = new ArrayList<>(0);
+
+    Piece(int region, int band, int[] ring) {
+      this.region = region;
+      this.band = band;
+      this.ring = ring;
+    }
+  }
+
+  private ParallelCutter(Vertices vertices, List<Region> regions, double[] cuts) {
+    this.vertices = vertices;
+    this.regions = regions;
+    this.cuts = cuts;
+    for (int i = 0; i < cuts.length; i++) {
+      crossingsOfCut.add(new ArrayList<>(4));
+    }
+  }
+
+  /**
+   * Cuts.
+   *
+   * @param vertices gets the crossings added
+   * @param regions headland is not cut, but gets the crossings on edges that it shares
+   * @param cuts rising offsets
+   * @return the cells, or nothing if something is too delicate
+   */
+  static Optional<List<Cell>> cut(Vertices vertices, List<Region> regions, double[] cuts) {
+    ParallelCutter cutter = new ParallelCutter(vertices, regions, cuts);
+    return cutter.walkAll() && cutter.pairAll() && cutter.closeAll()
+        ? Optional.of(cutter.cells())
+        : Optional.empty();
+  }
+
+  private boolean walkAll() {
+    for (int r = 0; r < regions.size(); r++) {
+      Region region = regions.get(r);
+      for (int i = 0; i < region.rings.length && !region.label.headland(); i++) {
+        if (!walk(r, region.rings[i], i > 0)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Walks one ring; false if a vertex lies on a cut. */
+  private boolean walk(int region, int[] ring, boolean hole) {
+    int[] bands = new int[ring.length];
+    int start = -1;
+    for (int i = 0; i < ring.length; i++) {
+      double x = vertices.x(ring[i]);
+      int band = band(x, i == 0 ? 0 : bands[i - 1]);
+      if ((band > 0 && x - cuts[band - 1] <= ON_CUT)
+          || (band < cuts.length && cuts[band] - x <= ON_CUT)) {
+        return false;
+      }
+      bands[i] = band;
+      start = i > 0 && band != bands[i - 1] ? i - 1 : start;
+    }
+    if (start >= 0) {
+      walkFrom(region, ring, bands, start);
+    } else {
+      (hole ? holes : pieces).add(new Piece(region, bands[0], ring));
+    }
+    return true;
+  }
+
+  /** The band of an offset, looked for from a band that is likely near. */
+  private int band(double x, int near) {
+    int band = near;
+    while (band < cuts.length && cuts[band] <= x) {
+      band++;
+    }
+    while (band > 0 && cuts[band - 1] > x) {
+      band--;
+    }
+    return band;
+  }
+
+  /** Walks once round, beginning with the edge that leaves {@code start} across a cut. */
+  private void walkFrom(int region, int[] ring, int[] bands, int start) {
+    Chain chain = new Chain(region, bands[start]);
+    Crossing first = null;
+    for (int step = 0; step < ring.length; step++) {
+      int i = (start + step) % ring.length;
+      int j = (i + 1) % ring.length;
+      boolean rightward = bands[j] > bands[i];
+      int crossed = Math.abs(bands[j] - bands[i]);
+      int vertex = crossed == 0 ? 0 : firstCrossing(ring[i], ring[j], bands[i], bands[j]);
+      boolean reversed = vertex < 0;
+      for (int k = 0; k < crossed; k++) {
+        int at = reversed ? ~vertex - k : vertex + k;
+        int cut = rightward ? bands[i] + k : bands[i] - 1 - k;
+        Chain after = new Chain(region, cut + (rightward ? 1 : 0));
+        Crossing crossing = new Crossing(region, vertices.y(at), rightward, chain, after);
+        chain.vertices.add(at);
+        after.vertices.add(at);
+        crossingsOfCut.get(cut).add(crossing);
+        chains.add(after);
+        chain = after;
+        first = first == null ? crossing : first;
+      }
+      chain.vertices.add(ring[j]);
+    }
+    if (first != null) {
+      first.before = chain;
+      chain.vertices.add(first.after.vertices.first());
+    }
+  }
+
+  /**
+   * The first of the consecutive vertices in which an edge crosses cuts, made if the edge is new;
+   * or the complement of the last of them if a neighbouring region has walked the edge the other
+   * way.
+   */
+  private int firstCrossing(int u, int v, int uBand, int vBand) {
+    if (regions.size() > 1) {
+      int known = crossingsOfEdge.get(v, u);
+      if (known != EdgeMap.ABSENT) {
+        return ~(known + Math.abs(vBand - uBand) - 1);
+      }
+    }
+    int first = vertices.size();
+    int step = vBand > uBand ? 1 : -1;
+    for (int band = uBand; band != vBand; band += step) {
+      double x = cuts[step > 0 ? band : band - 1];
+      double t = (x - vertices.x(u)) / (vertices.x(v) - vertices.x(u));
+      vertices.add(x, vertices.y(u) + t * (vertices.y(v) - vertices.y(u)));
+    }
+    if (regions.size() > 1) {
+      crossingsOfEdge.put(u, v, first);
+    }
+    return first;
+  }
+
+  private boolean pairAll() {
+    for (List<Crossing> crossings : crossingsOfCut) {
+      crossings.sort(ALONG_CUT);
+      if (crossings.size() % 2 != 0) {
+        return false;
+      }
+      for (int i = 0; i < crossings.size(); i += 2) {
+        Crossing low = crossings.get(i);
+        Crossing high = crossings.get(i + 1);
+        // The area lies left of the ring: above where it goes right, below where it goes left.
+        if (low.region != high.region || !low.rightward || high.rightward) {
+          return false;
+        }
+        low.before.next = high.after;
+        high.before.next = low.after;
+      }
+    }
+    return true;
+  }
+
+  private boolean closeAll() {
+    for (Chain start : chains) {
+      if (!start.closed) {
+        VertexList ring = new VertexList();
+        Chain chain = start;
+        do {
+          chain.closed = true;
+          ring.addAll(chain.vertices);
+          if (chain.next == null) {
+            return false;
+          }
+          chain = chain.next;
+        } while (chain != start);
+        pieces.add(new Piece(start.region, start.band, ring.toArray()));
+      }
+    }
+    return holes.stream().allMatch(this::place);
+  }
+
+  /** Gives a hole to the piece around it; false if none is. */
+  private boolean place(Piece hole) {
+    double x = vertices.x(hole.ring[0]);
+    double y = vertices.y(hole.ring[0]);
+    for (Piece piece : pieces) {
+      if (piece.region == hole.region
+          && piece.band == hole.band
+          && Rings.contains(vertices, piece.ring, x, y)) {
+        piece.holes.add(hole.ring);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private List<Cell> cells() {
+    List<Cell> cells = new ArrayList<>(pieces.size() + 1);
+    for (Piece piece : pieces) {
+      int[][] rings = new int[1 + piece.holes.size()][];
+      rings[0] = piece.ring;
+      for (int i = 1; i < rings.length; i++) {
+        rings[i] = piece.holes.get(i - 1);
+      }
+      cells.add(new Cell(regions.get(piece.region).label, piece.band, rings));
+    }
+    for (Region region : regions) {
+      if (region.label.headland()) {
+        cells.add(new Cell(region.label, Cell.NO_BAND, withCrossings(region.rings)));
+      }
+    }
+    return cells;
+  }
+
+  /** The rings of a region that is not cut, with the crossings on the edges that it shares. */
+  private int[][] withCrossings(int[][] rings) {
+    int[][] result = new int[rings.length][];
+    for (int r = 0; r < rings.length; r++) {
+      VertexList ring = new VertexList();
+      int[] vertex = rings[r];
+      int band = 0;
+      for (int i = 0; i < vertex.length; i++) {
+        int u = vertex[i];
+        int v = vertex[(i + 1) % vertex.length];
+        ring.add(u);
+        int known = crossingsOfEdge.get(v, u);
+        if (known != EdgeMap.ABSENT) {
+          band = band(vertices.x(u), band);
+          int count = Math.abs(band(vertices.x(v), band) - band);
+          for (int k = count - 1; k >= 0; k--) {
+            ring.add(known + k);
+          }
+        }
+      }
+      result[r] = ring.toArray();
+    }
+    return result;
+  }
+}

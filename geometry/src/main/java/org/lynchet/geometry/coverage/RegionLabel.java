@@ -1,0 +1,15 @@
+package org.lynchet.geometry.coverage;
+
+import java.io.Serializable;
+
+/**
+ * What sets one region of a field apart from another.
+ *
+ * @param headland whether it is headland, which is not cut into strips
+ * @param managementZone index of the management zone, or {@link #NO_ZONE}
+ */
+public record RegionLabel(boolean headland, int managementZone) implements Serializable {
+
+  /** Outside every management zone, or there are none. */
+  public static final int NO_ZONE = -1;
+}

@@ -1,0 +1,69 @@
+package org.lynchet.geometry.coverage;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Holds a field divided by headland and management zones. */
+public final class Regions implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Vertices vertices;
+  private final ArrayList<Region> regions;
+  private final double overlapSquareMetres;
+
+  Regions(Vertices vertices, List<Region> regions, double overlapSquareMetres) {
+    this.vertices = vertices;
+    this.regions = new ArrayList<>(regions);
+    this.overlapSquareMetres = overlapSquareMetres;
+  }
+
+  /** The whole field as one region: no headland, no management zones. */
+  public static Regions whole(FieldShape field) {
+    RegionLabel label = new RegionLabel(false, RegionLabel.NO_ZONE);
+    return new Regions(
+        field.vertices(), field.parts().stream().map(part -> new Region(label, part)).toList(), 0);
+  }
+
+  /**
+   * Divides a field.
+   *
+   * @param headland the headland, or null for none
+   * @param zones the management zones; where they overlap, the first is taken
+   */
+  public static Regions divided(
+      FieldShape field, @Nullable Headland headland, List<ManagementZone> zones) {
+    return headland == null && zones.isEmpty()
+        ? whole(field)
+        : new RegionDivider(field, headland, zones).divide();
+  }
+
+  /** Measures what is cut into strips: all but the headland. */
+  public CrossSection insideHeadland() {
+    return new CrossSection(
+        vertices, regions.stream().filter(region -> !region.label.headland()).toList());
+  }
+
+  /** Area that lies in more than one management zone. */
+  public double overlapSquareMetres() {
+    return overlapSquareMetres;
+  }
+
+  /** The regions that lie in no management zone: their areas in square metres, largest first. */
+  public List<UncoveredPlace> outsideZones() {
+    return regions.stream()
+        .filter(region -> region.label.managementZone() == RegionLabel.NO_ZONE)
+        .map(region -> UncoveredPlace.of(vertices, region.rings))
+        .sorted((a, b) -> Double.compare(b.areaSquareMetres(), a.areaSquareMetres()))
+        .toList();
+  }
+
+  Vertices vertices() {
+    return vertices;
+  }
+
+  List<Region> list() {
+    return regions;
+  }
+}

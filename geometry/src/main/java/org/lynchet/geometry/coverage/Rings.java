@@ -1,0 +1,90 @@
+package org.lynchet.geometry.coverage;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+
+/** Measures and converts rings of vertices; a ring does not repeat its first vertex. */
+final class Rings {
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private Rings() {}
+
+  /** Which of its two places a vertex is looked up by. */
+  enum Place {
+    OFFSET,
+    LON_LAT
+  }
+
+  /** The area that a ring bounds in square metres; negative if it bounds it on its right. */
+  static double signedArea(Vertices vertices, int[] ring) {
+    double x0 = vertices.x(ring[0]);
+    double y0 = vertices.y(ring[0]);
+    double twice = 0;
+    double px = vertices.x(ring[ring.length - 1]) - x0;
+    double py = vertices.y(ring[ring.length - 1]) - y0;
+    for (int vertex : ring) {
+      double qx = vertices.x(vertex) - x0;
+      double qy = vertices.y(vertex) - y0;
+      twice += px * qy - qx * py;
+      px = qx;
+      py = qy;
+    }
+    return twice / 2;
+  }
+
+  /** The area of a polygon, its rings an outer one and its holes. */
+  static double area(Vertices vertices, int[][] rings) {
+    double area = 0;
+    for (int[] ring : rings) {
+      area += signedArea(vertices, ring);
+    }
+    return area;
+  }
+
+  /** Whether a ring winds around a place of the offset frame that is not on it. */
+  static boolean contains(Vertices vertices, int[] ring, double x, double y) {
+    boolean inside = false;
+    int u = ring[ring.length - 1];
+    for (int v : ring) {
+      double uy = vertices.y(u);
+      double vy = vertices.y(v);
+      if (uy > y != vy > y) {
+        double ux = vertices.x(u);
+        double crossing = ux + (vertices.x(v) - ux) * ((y - uy) / (vy - uy));
+        if (crossing > x) {
+          inside = !inside;
+        }
+      }
+      u = v;
+    }
+    return inside;
+  }
+
+  /** A polygon of JTS, its rings an outer one and its holes. */
+  static Polygon polygon(Vertices vertices, int[][] rings, Place place) {
+    LinearRing[] holes = new LinearRing[rings.length - 1];
+    for (int i = 0; i < holes.length; i++) {
+      holes[i] = FACTORY.createLinearRing(coordinates(vertices, rings[i + 1], place));
+    }
+    return FACTORY.createPolygon(
+        FACTORY.createLinearRing(coordinates(vertices, rings[0], place)), holes);
+  }
+
+  /** The coordinates of a ring, the first repeated at the end. */
+  static Coordinate[] coordinates(Vertices vertices, int[] ring, Place place) {
+    Coordinate[] coordinates = new Coordinate[ring.length + 1];
+    for (int i = 0; i < ring.length; i++) {
+      coordinates[i] = coordinate(vertices, ring[i], place);
+    }
+    coordinates[ring.length] = coordinates[0];
+    return coordinates;
+  }
+
+  static Coordinate coordinate(Vertices vertices, int vertex, Place place) {
+    return place == Place.OFFSET
+        ? new Coordinate(vertices.x(vertex), vertices.y(vertex))
+        : new Coordinate(vertices.longitude(vertex), vertices.latitude(vertex));
+  }
+}

@@ -1,0 +1,32 @@
+package org.lynchet.geometry.coverage;
+
+import java.util.Arrays;
+
+/** Grows a list of vertices, unboxed. */
+final class VertexList {
+  private int[] vertices = new int[8];
+  private int size;
+
+  void add(int vertex) {
+    if (size == vertices.length) {
+      vertices = Arrays.copyOf(vertices, size * 2);
+    }
+    vertices[size++] = vertex;
+  }
+
+  void addAll(VertexList others) {
+    if (size + others.size > vertices.length) {
+      vertices = Arrays.copyOf(vertices, Math.max(size * 2, size + others.size));
+    }
+    System.arraycopy(others.vertices, 0, vertices, size, others.size);
+    size += others.size;
+  }
+
+  int first() {
+    return vertices[0];
+  }
+
+  int[] toArray() {
+    return Arrays.copyOf(vertices, size);
+  }
+}

@@ -1,0 +1,118 @@
+package org.lynchet.geometry.coverage;
+
+import java.io.Serializable;
+import java.util.Arrays;
+import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.guidance.OffsetFrame;
+
+/**
+ * Holds the vertices of a coverage, each once: offset x and metres along y in the offset frame, and
+ * longitude and latitude in degrees.
+ *
+ * <p>A vertex of the boundary keeps the longitude and latitude that came in. Others are projected
+ * back when they are first asked for.
+ */
+final class Vertices implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final OffsetFrame frame;
+  private double[] x;
+  private double[] y;
+  private double[] longitude;
+  private double[] latitude;
+  private int size;
+
+  Vertices(OffsetFrame frame, int expected) {
+    this.frame = frame;
+    int capacity = Math.max(expected, 16);
+    x = new double[capacity];
+    y = new double[capacity];
+    longitude = new double[capacity];
+    latitude = new double[capacity];
+  }
+
+  /** Copies the vertices of another set, which keeps what it has. */
+  Vertices(Vertices from) {
+    frame = from.frame;
+    size = from.size;
+    int capacity = Math.max(size * 2, 16);
+    x = Arrays.copyOf(from.x, capacity);
+    y = Arrays.copyOf(from.y, capacity);
+    longitude = Arrays.copyOf(from.longitude, capacity);
+    latitude = Arrays.copyOf(from.latitude, capacity);
+  }
+
+  OffsetFrame frame() {
+    return frame;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Adds a vertex of the offset frame; returns its index. */
+  int add(double offset, double along) {
+    return add(offset, along, Double.NaN, Double.NaN);
+  }
+
+  /** Adds a vertex that is known in both. */
+  int add(double offset, double along, double longitudeDegrees, double latitudeDegrees) {
+    if (size == x.length) {
+      int capacity = size * 2;
+      x = Arrays.copyOf(x, capacity);
+      y = Arrays.copyOf(y, capacity);
+      longitude = Arrays.copyOf(longitude, capacity);
+      latitude = Arrays.copyOf(latitude, capacity);
+    }
+    x[size] = offset;
+    y[size] = along;
+    longitude[size] = longitudeDegrees;
+    latitude[size] = latitudeDegrees;
+    return size++;
+  }
+
+  /** Adds a vertex of longitude and latitude. */
+  int addLonLat(double longitudeDegrees, double latitudeDegrees) {
+    Coordinate at = frame.toOffset(longitudeDegrees, latitudeDegrees);
+    return add(at.x, at.y, longitudeDegrees, latitudeDegrees);
+  }
+
+  double x(int vertex) {
+    return x[vertex];
+  }
+
+  double y(int vertex) {
+    return y[vertex];
+  }
+
+  double longitude(int vertex) {
+    return longitude[vertex];
+  }
+
+  double latitude(int vertex) {
+    return latitude[vertex];
+  }
+
+  /**
+   * Rounds every longitude and latitude to multiples of 1e-9 degree, projecting back first where
+   * that is still to do.
+   *
+   * @return for each vertex whether it moved
+   */
+  boolean[] round() {
+    boolean[] moved = new boolean[size];
+    for (int v = 0; v < size; v++) {
+      if (Double.isNaN(longitude[v])) {
+        Coordinate at = frame.toLonLat(x[v], y[v]);
+        longitude[v] = at.x;
+        latitude[v] = at.y;
+      }
+      double lon = Math.rint(longitude[v] * 1e9) / 1e9;
+      double lat = Math.rint(latitude[v] * 1e9) / 1e9;
+      moved[v] = lon != longitude[v] || lat != latitude[v];
+      longitude[v] = lon;
+      latitude[v] = lat;
+    }
+    return moved;
+  }
+}

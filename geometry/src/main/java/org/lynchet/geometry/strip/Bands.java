@@ -1,0 +1,91 @@
+package org.lynchet.geometry.strip;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import org.lynchet.geometry.pass.Pass;
+
+/**
+ * Divides the whole range of offsets into bands: band i lies between cut i - 1 and cut i; the first
+ * and the last reach as far as the field does.
+ */
+public final class Bands implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final ArrayList<Band> bands;
+  private final double[] cuts;
+
+  private Bands(List<Double> leftEdges, List<Band> bands) {
+    this.bands = new ArrayList<>(bands);
+    this.cuts = leftEdges.stream().skip(1).mapToDouble(Double::doubleValue).toArray();
+  }
+
+  static Bands of(List<Strip> strips, Set<Integer> passesApart) {
+    List<Double> leftEdges = new ArrayList<>();
+    List<Band> bands = new ArrayList<>();
+    for (Strip strip : strips) {
+      addBands(strip, passesApart, leftEdges, bands);
+    }
+    return new Bands(leftEdges, bands);
+  }
+
+  static Bands ofPasses(List<Strip> strips) {
+    List<Double> leftEdges = new ArrayList<>();
+    List<Band> bands = new ArrayList<>();
+    for (Strip strip : strips) {
+      for (Pass pass : strip.passes()) {
+        leftEdges.add(pass.leftMetres());
+        bands.add(new Band(strip.number(), false, pass.number()));
+      }
+    }
+    return new Bands(leftEdges, bands);
+  }
+
+  /** Counts in rows, so that a border edge on a pass edge is one cut and not two. */
+  private static void addBands(
+      Strip strip, Set<Integer> passesApart, List<Double> leftEdges, List<Band> bands) {
+    Pass first = strip.passes().get(0);
+    int rowsPerPass = first.rows();
+    int rows = rowsPerPass * strip.passes().size();
+    TreeMap<Integer, Double> edges = new TreeMap<>();
+    edges.put(0, strip.leftMetres());
+    for (Pass pass : strip.passes()) {
+      if (passesApart.contains(pass.number())) {
+        int before = (pass.number() - first.number()) * rowsPerPass;
+        edges.put(before, pass.leftMetres());
+        edges.put(before + rowsPerPass, pass.rightMetres());
+      }
+    }
+    int borderLeft = strip.borderRowsLeft();
+    int borderRight = rows - strip.borderRowsRight();
+    edges.putIfAbsent(borderLeft, strip.leftMetres() + borderLeft * first.rowSpacingMetres());
+    edges.putIfAbsent(borderRight, strip.leftMetres() + borderRight * first.rowSpacingMetres());
+    edges.remove(rows);
+    boolean onePass = strip.passes().size() == 1;
+    edges.forEach(
+        (row, left) -> {
+          int pass = first.number() + row / rowsPerPass;
+          boolean apart = onePass || passesApart.contains(pass);
+          leftEdges.add(left);
+          bands.add(
+              new Band(strip.number(), row < borderLeft || row >= borderRight, apart ? pass : 0));
+        });
+  }
+
+  /** Offsets of the cuts, rising; one less than bands. */
+  public double[] cutsMetres() {
+    return cuts.clone();
+  }
+
+  /** The bands, left to right. */
+  public List<Band> list() {
+    return List.copyOf(bands);
+  }
+
+  /** The band of that index, from 0. */
+  public Band get(int index) {
+    return bands.get(index);
+  }
+}

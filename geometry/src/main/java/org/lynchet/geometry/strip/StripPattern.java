@@ -1,0 +1,128 @@
+package org.lynchet.geometry.strip;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A sequence of strips that repeats, placed on the AB line.
+ *
+ * <p>The pattern's first strip lies at the AB line; the others follow to the right, then the
+ * pattern begins again; to the left it runs backwards.
+ */
+public final class StripPattern implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * A field that reaches into a strip by no more than this gets no strip there: steering is not
+   * that exact, and a boundary that runs along a strip edge would leave slivers.
+   */
+  private static final double OVERHANG_METRES = 0.01;
+
+  /** Less than this, in square metres, is no area: a square centimetre, above rounding errors. */
+  private static final double NO_AREA = 1e-4;
+
+  private final ArrayList<PatternStrip> strips;
+  private final double[] leftEdges;
+  private final double period;
+  private final double originMetres;
+
+  private StripPattern(List<PatternStrip> strips, double originMetres) {
+    if (strips.isEmpty()) {
+      throw new IllegalArgumentException("a pattern has at least one strip");
+    }
+    this.strips = new ArrayList<>(strips);
+    this.leftEdges = new double[strips.size()];
+    double width = 0;
+    for (int i = 0; i < leftEdges.length; i++) {
+      leftEdges[i] = width;
+      width += strips.get(i).widthMetres();
+    }
+    this.period = width;
+    this.originMetres = originMetres;
+  }
+
+  /** The AB line is the centreline of the first pass of the first strip. */
+  public static StripPattern fromPassCentre(List<PatternStrip> strips) {
+    PatternStrip first = strips.get(0);
+    return new StripPattern(strips, -first.rowsPerPass() * first.rowSpacingMetres() / 2);
+  }
+
+  /** The AB line is the left edge of the first strip. */
+  public static StripPattern fromStripEdge(List<PatternStrip> strips) {
+    return new StripPattern(strips, 0);
+  }
+
+  /** The strips of one period, left to right. */
+  public List<PatternStrip> strips() {
+    return List.copyOf(strips);
+  }
+
+  /** The width after which the pattern begins again. */
+  public double periodMetres() {
+    return period;
+  }
+
+  /**
+   * Lays the pattern over a field.
+   *
+   * @param minOffsetMetres the field's least offset
+   * @param maxOffsetMetres its greatest offset
+   * @param field what of it lies between offsets; strips with no area are left out
+   */
+  public StripLayout over(double minOffsetMetres, double maxOffsetMetres, FieldAreas field) {
+    double from = Math.min(minOffsetMetres + OVERHANG_METRES, maxOffsetMetres);
+    double to = Math.max(maxOffsetMetres - OVERHANG_METRES, from);
+    long first = indexAt(from);
+    List<Place> reached = new ArrayList<>();
+    for (long index = first; index == first || leftEdge(index) < to; index++) {
+      reached.add(place(index));
+    }
+    double[] inner = new double[reached.size() - 1];
+    for (int i = 0; i < inner.length; i++) {
+      inner[i] = reached.get(i + 1).leftMetres();
+    }
+    double[] areas = field.between(inner);
+    List<Place> planted = new ArrayList<>();
+    for (int i = 0; i < reached.size(); i++) {
+      if (areas[i] > NO_AREA) {
+        planted.add(reached.get(i));
+      }
+    }
+    return StripLayout.of(planted);
+  }
+
+  /**
+   * A strip's place on the pattern without end.
+   *
+   * @param index 0 at the AB line, rising to the right
+   * @param inPattern which strip of the period
+   * @param strip that strip
+   * @param leftMetres offset of its left edge
+   */
+  record Place(long index, int inPattern, PatternStrip strip, double leftMetres) {}
+
+  private Place place(long index) {
+    int inPattern = (int) Math.floorMod(index, (long) leftEdges.length);
+    return new Place(index, inPattern, strips.get(inPattern), leftEdge(index));
+  }
+
+  private double leftEdge(long index) {
+    long periods = Math.floorDiv(index, (long) leftEdges.length);
+    int inPattern = (int) Math.floorMod(index, (long) leftEdges.length);
+    return originMetres + periods * period + leftEdges[inPattern];
+  }
+
+  /** The strip in which an offset lies. */
+  private long indexAt(double offset) {
+    long periods = (long) Math.floor((offset - originMetres) / period);
+    long index = periods * leftEdges.length;
+    while (leftEdge(index) > offset) {
+      index--;
+    }
+    while (leftEdge(index + 1) <= offset) {
+      index++;
+    }
+    return index;
+  }
+}
