@@ -49,7 +49,7 @@ public final class Coverage implements Serializable {
    * @param stripOf the strip of a cell
    */
   public SmallCellsJoined joinSmall(double minimumSquareMetres, ToIntFunction<Cell> stripOf) {
-    return new SmallCells(vertices, cells, minimumSquareMetres, stripOf).join();
+    return new SmallCells(vertices, cells, cell -> minimumSquareMetres, stripOf).join();
   }
 
   /** Rounds every vertex to 9 decimals of a degree; still a coverage of valid polygons. */

@@ -59,6 +59,28 @@ public final class Regions implements Serializable {
         .toList();
   }
 
+  /**
+   * Gives what lies in no management zone to the neighbouring zone with which it shares the longest
+   * edge; what has no neighbour stays.
+   */
+  public Regions joinedToZones() {
+    List<Cell> cells =
+        regions.stream().map(region -> new Cell(region.label, Cell.NO_BAND, region.rings)).toList();
+    List<Region> joined =
+        new SmallCells(
+                vertices,
+                cells,
+                cell ->
+                    cell.region().managementZone() == RegionLabel.NO_ZONE
+                        ? Double.POSITIVE_INFINITY
+                        : 0,
+                cell -> cell.region().headland() ? 0 : 1)
+            .join().coverage().cells().stream()
+                .map(cell -> new Region(cell.region(), cell.rings))
+                .toList();
+    return new Regions(vertices, joined, overlapSquareMetres);
+  }
+
   Vertices vertices() {
     return vertices;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 
 /**
@@ -15,7 +16,7 @@ import java.util.function.ToIntFunction;
 final class SmallCells {
   private final Vertices vertices;
   private final List<Cell> cells;
-  private final double minimum;
+  private final ToDoubleFunction<Cell> minimumOf;
   private final ToIntFunction<Cell> stripOf;
 
   /** Shared lengths by cell; cells that were joined to another are gone from it. */
@@ -30,7 +31,7 @@ final class SmallCells {
   SmallCells(Vertices vertices, List<Cell> cells, double minimum, ToIntFunction<Cell> stripOf) {
     this.vertices = vertices;
     this.cells = cells;
-    this.minimum = minimum;
+    this.minimumOf = minimumOf;
     this.stripOf = stripOf;
     this.areas = cells.stream().mapToDouble(c -> Rings.area(vertices, c.rings)).toArray();
   }
@@ -41,7 +42,7 @@ final class SmallCells {
         new PriorityQueue<>(
             Comparator.comparingDouble((Integer i) -> areas[i]).thenComparing(i -> i));
     for (int i = 0; i < areas.length; i++) {
-      if (areas[i] < minimum) {
+      if (isSmall(i)) {
         small.add(i);
       }
     }
@@ -53,6 +54,10 @@ final class SmallCells {
       joinOne(small.remove(), small);
     }
     return new SmallCellsJoined(new Coverage(vertices, rebuild()), joined, joinedArea, kept);
+  }
+
+  private boolean isSmall(int cell) {
+    return areas[cell] < minimumOf.applyAsDouble(cells.get(cell));
   }
 
   private void findNeighbours() {
@@ -99,7 +104,7 @@ final class SmallCells {
         shared.get(into).merge(neighbour.getKey(), neighbour.getValue(), Double::sum);
       }
     }
-    if (waiting && areas[into] < minimum) {
+    if (waiting && isSmall(into)) {
       small.add(into);
     }
   }
