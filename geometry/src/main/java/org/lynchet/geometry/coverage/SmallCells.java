@@ -28,7 +28,17 @@ final class SmallCells {
   private double joinedArea;
   private int kept;
 
-  SmallCells(Vertices vertices, List<Cell> cells, double minimum, ToIntFunction<Cell> stripOf) {
+  /**
+   * Gets ready to join.
+   *
+   * @param minimumOf the area in square metres below which a cell is small
+   * @param stripOf the strip of a cell
+   */
+  SmallCells(
+      Vertices vertices,
+      List<Cell> cells,
+      ToDoubleFunction<Cell> minimumOf,
+      ToIntFunction<Cell> stripOf) {
     this.vertices = vertices;
     this.cells = cells;
     this.minimumOf = minimumOf;
