@@ -2,7 +2,10 @@ package org.lynchet.geometry.coverage;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Holds a field divided by headland and management zones. */
@@ -43,6 +46,13 @@ public final class Regions implements Serializable {
   public CrossSection insideHeadland() {
     return new CrossSection(
         vertices, regions.stream().filter(region -> !region.label.headland()).toList());
+  }
+
+  /** The labels of the regions. */
+  public Set<RegionLabel> labels() {
+    return regions.stream()
+        .map(region -> region.label)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** Area that lies in more than one management zone. */

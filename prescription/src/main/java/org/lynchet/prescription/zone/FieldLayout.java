@@ -1,0 +1,50 @@
+package org.lynchet.prescription.zone;
+
+import java.io.Serializable;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.Plan;
+
+/**
+ * A whole field laid out.
+ *
+ * @param plan the plan
+ * @param boundary the field, longitude (x) and latitude (y) in degrees
+ * @param frame the frame of the AB line
+ * @param areaSquareMetres the field's area in the plane
+ * @param zones the zones, which cover the field: by strip, then from left to right
+ * @param passes the passes, left to right
+ * @param joinedPieces what became of pieces below the minimum
+ * @param warnings what deserves a second look
+ */
+public record FieldLayout(
+    Plan plan,
+    Geometry boundary,
+    OffsetFrame frame,
+    double areaSquareMetres,
+    List<Zone> zones,
+    List<DrivenPass> passes,
+    JoinedPieces joinedPieces,
+    List<Warning> warnings)
+    implements Serializable {
+
+  /** Copies the lists. */
+  public FieldLayout {
+    zones = List.copyOf(zones);
+    passes = List.copyOf(passes);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Lays a plan out on a field.
+   *
+   * @throws RejectedException if the plan and the field do not go together: a management zone has
+   *     no rate, or part of the field lies in no management zone
+   */
+  public static FieldLayout of(Plan plan, FieldData field) throws RejectedException {
+    return new LayoutMaker(plan, field).make();
+  }
+}

@@ -1,0 +1,215 @@
+package org.lynchet.prescription.zone;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.geometry.coverage.Cell;
+import org.lynchet.geometry.coverage.Coverage;
+import org.lynchet.geometry.coverage.CrossSection;
+import org.lynchet.geometry.coverage.FieldShape;
+import org.lynchet.geometry.coverage.Headland;
+import org.lynchet.geometry.coverage.Piece;
+import org.lynchet.geometry.coverage.Regions;
+import org.lynchet.geometry.coverage.SmallCellsJoined;
+import org.lynchet.geometry.coverage.UncoveredPlace;
+import org.lynchet.geometry.strip.Bands;
+import org.lynchet.geometry.strip.StripLayout;
+import org.lynchet.geometry.strip.StripPattern;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+
+/** Lays a plan out on a field: strips, passes, coverage, zones. */
+final class LayoutMaker {
+  private final Plan plan;
+  private final FieldData field;
+  private final ZoneRates rates;
+  private final List<Warning> warnings;
+
+  LayoutMaker(Plan plan, FieldData field) {
+    this.plan = plan;
+    this.field = field;
+    this.rates = new ZoneRates(plan, field.managementZones());
+    this.warnings = new ArrayList<>(field.warnings());
+  }
+
+  FieldLayout make() throws RejectedException {
+    FieldShape shape = FieldShape.of(field.boundary(), field.frame());
+    Headland headland = PlanPattern.headland(plan);
+    Regions withoutZones = Regions.divided(shape, headland, List.of());
+    Regions regions = divideByZones(shape, headland, withoutZones);
+    CrossSection inside = withoutZones.insideHeadland();
+    StripLayout strips = layStrips(inside);
+
+    Bands passBands = strips.passBands();
+    List<Piece> passPieces =
+        Coverage.cut(withoutZones, passBands.cutsMetres()).pieces(cell -> passOf(passBands, cell));
+    PartialPasses partial = new PartialPasses(strips.strips());
+    Set<Integer> partialPasses = partial.among(passPieces);
+    List<DrivenPass> passes =
+        new PassLines(plan, field.frame(), inside, passPieces, partialPasses).of(strips.strips());
+    warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
+
+    Bands bands = strips.bands(partialPasses);
+    SmallCellsJoined joined =
+        Coverage.cut(regions, bands.cutsMetres())
+            .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> stripOf(bands, cell));
+    Coverage rounded = joined.coverage().rounded();
+    Set<Integer> partialCells = partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell)));
+    List<Zone> zones =
+        new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
+    warnAboutKept(joined.kept());
+    warnAboutUnplanted(zones);
+    return new FieldLayout(
+        plan,
+        field.boundary(),
+        field.frame(),
+        shape.areaSquareMetres(),
+        zones,
+        passes,
+        new JoinedPieces(joined.joined(), joined.joinedSquareMetres(), joined.kept()),
+        warnings);
+  }
+
+  private StripLayout layStrips(CrossSection inside) {
+    StripPattern pattern = PlanPattern.of(plan);
+    if (inside.isEmpty()) {
+      warn(
+          Warning.Code.HEADLAND_FILLS_FIELD,
+          "the headland fills the whole field: there are no strips; plan fewer headland passes");
+      return pattern.over(0, 0, offsets -> new double[offsets.length + 1]);
+    }
+    double across = inside.maxOffsetMetres() - inside.minOffsetMetres();
+    pattern.strips().stream()
+        .filter(strip -> strip.widthMetres() > across)
+        .findFirst()
+        .ifPresent(
+            strip ->
+                warn(
+                    Warning.Code.STRIP_WIDER_THAN_FIELD,
+                    String.format(
+                        Locale.ROOT,
+                        "a strip of %s is %.2f m wide, the field inside the headland only %.2f m"
+                            + " across: fewer passes, or another heading, may suit it better",
+                        strip.crop(),
+                        strip.widthMetres(),
+                        across)));
+    return pattern.over(
+        inside.minOffsetMetres(), inside.maxOffsetMetres(), inside::areasSquareMetres);
+  }
+
+  /** Divides by management zones; checks that they cover the field and that all have rates. */
+  private Regions divideByZones(FieldShape shape, @Nullable Headland headland, Regions withoutZones)
+      throws RejectedException {
+    ManagementZoneMap map = plan.field().managementZones();
+    if (map == null) {
+      return withoutZones;
+    }
+    Regions regions = Regions.divided(shape, headland, field.managementZones());
+    double sliver = plan.field().minimumPiece().squareMetres();
+    if (regions.overlapSquareMetres() > sliver) {
+      warn(
+          Warning.Code.ZONES_OVERLAP,
+          String.format(
+              Locale.ROOT,
+              "management zones overlap on %.0f m2; the first in the file was taken there",
+              regions.overlapSquareMetres()));
+    }
+    if (map.elsewhere() == null) {
+      checkCovered(map, regions.outsideZones(), sliver);
+      regions = regions.joinedToZones();
+    }
+    Faults faults = new Faults();
+    Set<String> inField =
+        regions.labels().stream()
+            .map(rates::nameOf)
+            .flatMap(Optional::stream)
+            .collect(Collectors.toSet());
+    rates.checkRates(inField, faults);
+    faults.throwIfAny();
+    return regions;
+  }
+
+  private void checkCovered(ManagementZoneMap map, List<UncoveredPlace> outside, double sliver)
+      throws RejectedException {
+    Faults faults = new Faults();
+    for (UncoveredPlace place : outside) {
+      if (place.areaSquareMetres() > Math.max(sliver, 1)) {
+        faults.add(
+            String.format(
+                Locale.ROOT,
+                "%.0f m2 of the field lie in no management zone, around longitude %.6f, latitude"
+                    + " %.6f",
+                place.areaSquareMetres(),
+                place.longitudeDegrees(),
+                place.latitudeDegrees()),
+            map.file(),
+            "management zones that cover the whole field",
+            "draw the zones over the whole field, or name the zone of the rest with"
+                + " field.management-zones.elsewhere");
+      }
+    }
+    faults.throwIfAny();
+    double slivers = outside.stream().mapToDouble(UncoveredPlace::areaSquareMetres).sum();
+    if (slivers > 0) {
+      warn(
+          Warning.Code.ZONES_LEAVE_SLIVERS,
+          String.format(
+              Locale.ROOT,
+              "%d slivers of the field, %.2f m2 together, lie in no management zone; each was given"
+                  + " to the zone beside it",
+              outside.size(),
+              slivers));
+    }
+  }
+
+  private void warnAboutPartial(List<Piece> pieces) {
+    if (!pieces.isEmpty()) {
+      warn(
+          Warning.Code.PARTIAL_PASSES,
+          String.format(
+              Locale.ROOT,
+              "%d passes, %.0f m2, are narrower than their planter because the field ends: shut row"
+                  + " units there, or move the AB line",
+              pieces.stream().map(Piece::group).distinct().count(),
+              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()));
+    }
+  }
+
+  private void warnAboutKept(int kept) {
+    if (kept > 0) {
+      warn(
+          Warning.Code.SMALL_PIECES_KEPT,
+          kept
+              + " pieces below field.minimum-piece have no neighbour in their strip and were kept");
+    }
+  }
+
+  private void warnAboutUnplanted(List<Zone> zones) {
+    Set<String> planted = zones.stream().map(Zone::crop).collect(Collectors.toSet());
+    plan.strips().stream()
+        .map(strip -> strip.crop())
+        .distinct()
+        .filter(crop -> !planted.contains(crop))
+        .forEach(crop -> warn(Warning.Code.NOTHING_PLANTED, crop + " has no area in this field"));
+  }
+
+  private void warn(Warning.Code code, String text) {
+    warnings.add(new Warning(code, text));
+  }
+
+  private static int passOf(Bands bands, Cell cell) {
+    int pass = cell.band() == Cell.NO_BAND ? 0 : bands.get(cell.band()).pass();
+    return pass == 0 ? -1 : pass;
+  }
+
+  private static int stripOf(Bands bands, Cell cell) {
+    return cell.band() == Cell.NO_BAND ? 0 : bands.get(cell.band()).strip();
+  }
+}

@@ -1,0 +1,56 @@
+package org.lynchet.prescription.zone;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.geometry.coverage.Headland;
+import org.lynchet.geometry.strip.PatternStrip;
+import org.lynchet.geometry.strip.StripPattern;
+import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
+import org.lynchet.prescription.plan.PlannedHeadland;
+import org.lynchet.prescription.plan.PlannedStrip;
+
+/** Turns the strips and the headland of a plan into geometry. */
+final class PlanPattern {
+  private PlanPattern() {}
+
+  /** The pattern of the plan's strips, in their order, placed on the AB line. */
+  static StripPattern of(Plan plan) {
+    List<PatternStrip> strips = new ArrayList<>();
+    for (PlannedStrip strip : plan.strips()) {
+      Planter planter = planter(plan, strip.plantedBy());
+      PlannedStrip.Border border = strip.border();
+      strips.add(
+          new PatternStrip(
+              strip.crop(),
+              strip.passes(),
+              planter.rows(),
+              planter.rowSpacing().metres(),
+              border != null && border.sides().left() ? border.rows() : 0,
+              border != null && border.sides().right() ? border.rows() : 0));
+    }
+    return plan.guidance().abLineIs() == AbLineIs.PASS_CENTRE
+        ? StripPattern.fromPassCentre(strips)
+        : StripPattern.fromStripEdge(strips);
+  }
+
+  /** The headland of the plan, or null for none. */
+  static @Nullable Headland headland(Plan plan) {
+    PlannedHeadland headland = plan.headland();
+    return headland == null
+        ? null
+        : new Headland(
+            headland.passes() * planter(plan, headland.plantedBy()).workingWidthMetres(),
+            headland.aroundHoles());
+  }
+
+  /** The planter of that name; a plan that was read has it. */
+  static Planter planter(Plan plan, String name) {
+    if (plan.machines().get(name) instanceof Planter planter) {
+      return planter;
+    }
+    throw new IllegalArgumentException("no planter " + name);
+  }
+}
