@@ -1,0 +1,152 @@
+package org.lynchet.prescription.summary;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.fault.Warning;
+
+/** Writes a summary as JSON, areas and lengths rounded to 4 decimals. */
+public final class SummaryJson {
+  /** The version of the form; it rises when a name changes its meaning or goes. */
+  public static final int SCHEMA_VERSION = 1;
+
+  private final JsonGenerator json;
+
+  private SummaryJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /**
+   * The text of summary.json.
+   *
+   * @param files the files beside it; empty if nothing was written
+   */
+  public static String of(Summary summary, List<WrittenFile> files) {
+    StringWriter text = new StringWriter();
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter()
+            .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+            .withArrayIndenter(new DefaultIndenter("  ", "\n"));
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.setPrettyPrinter(printer);
+      new SummaryJson(json).write(summary, files);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return text.append('\n').toString();
+  }
+
+  private void write(Summary summary, List<WrittenFile> files) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+    json.writeStringField("field", summary.field());
+    number("area_m2", summary.areaSquareMetres());
+    number("ab_line_heading_degrees", summary.headingDegrees());
+    json.writeArrayFieldStart("crops");
+    for (CropTotal crop : summary.crops()) {
+      write(crop);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("zones");
+    for (ZoneTotal zone : summary.zones()) {
+      write(zone);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("seed");
+    for (SeedOrder order : summary.seed()) {
+      write(order);
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("partial_passes");
+    json.writeNumberField("count", summary.partialPasses());
+    number("area_m2", summary.partialSquareMetres());
+    json.writeEndObject();
+    json.writeObjectFieldStart("small_pieces");
+    json.writeNumberField("joined", summary.joinedPieces().joined());
+    number("joined_m2", summary.joinedPieces().joinedSquareMetres());
+    json.writeNumberField("kept", summary.joinedPieces().kept());
+    json.writeEndObject();
+    json.writeArrayFieldStart("warnings");
+    for (Warning warning : summary.warnings()) {
+      json.writeStartObject();
+      json.writeStringField("code", warning.code().name());
+      json.writeStringField("text", warning.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("files");
+    for (WrittenFile file : files) {
+      json.writeStartObject();
+      json.writeStringField("path", file.path());
+      json.writeNumberField("bytes", file.bytes());
+      json.writeStringField("sha256", file.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void write(CropTotal crop) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("crop", crop.crop());
+    number("area_m2", crop.areaSquareMetres());
+    json.writeNumberField("strips", crop.strips());
+    json.writeNumberField("passes", crop.passes());
+    json.writeNumberField("partial_passes", crop.partialPasses());
+    json.writeNumberField("rows", crop.rows());
+    number("row_length_m", crop.rowLengthMetres());
+    json.writeEndObject();
+  }
+
+  private void write(ZoneTotal zone) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("crop", zone.crop());
+    json.writeStringField("product", zone.product());
+    json.writeStringField("zone", zone.kind().word());
+    String managementZone = zone.managementZone();
+    if (managementZone != null) {
+      json.writeStringField("management_zone", managementZone);
+    }
+    number("rate", zone.rate().seeds());
+    json.writeStringField("rate_unit", zone.rate().unit());
+    number("area_m2", zone.areaSquareMetres());
+    number("seeds", zone.seeds());
+    json.writeEndObject();
+  }
+
+  private void write(SeedOrder order) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("product", order.product());
+    json.writeStringField("crop", order.crop());
+    number("area_m2", order.areaSquareMetres());
+    number("seeds", order.seeds());
+    number("reserve", order.reserve());
+    numberOrNull("seeds_per_unit", order.seedsPerUnit());
+    numberOrNull("units", order.units());
+    numberOrNull("germinating_seeds", order.germinating());
+    json.writeEndObject();
+  }
+
+  private void numberOrNull(String name, @Nullable Number value) throws IOException {
+    if (value == null) {
+      json.writeNullField(name);
+    } else {
+      number(name, value.doubleValue());
+    }
+  }
+
+  private void number(String name, double value) throws IOException {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
+    json.writeFieldName(name);
+    json.writeNumber(rounded.toPlainString());
+  }
+}
