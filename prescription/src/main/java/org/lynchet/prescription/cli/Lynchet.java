@@ -1,9 +1,57 @@
 package org.lynchet.prescription.cli;
 
-/** The program's entry. */
-public final class Lynchet {
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program's entry: finds the command and returns its exit code. */
+@Command(
+    name = "lynchet",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    usageHelpWidth = 100,
+    header = "Lays a tall and a short crop out in strips and writes the files that plant them.",
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {PlanCommand.class, CheckCommand.class, GenerateCompletion.class},
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  lynchet plan sandhill-east.yaml",
+      "  lynchet plan sandhill-east.yaml --out to-planter --png",
+      "  lynchet check to-planter",
+      "  source <(lynchet generate-completion)        completion in bash and zsh",
+      "",
+      "Results go to standard output, everything else to standard error. NO_COLOR turns colours off.",
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:a fault of the program",
+      "2:wrong usage",
+      "3:faults in the plan or the data; nothing was written",
+    })
+public final class Lynchet implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @SuppressWarnings("NullAway.Init") // picocli sets it
   private Lynchet() {}
 
-  /** Runs one command. */
-  public static void main(String[] args) {}
+  /** Runs one command and ends the program with its exit code. */
+  public static void main(String[] args) {
+    System.exit(commandLine().execute(args));
+  }
+
+  static CommandLine commandLine() {
+    return new CommandLine(new Lynchet())
+        .setExecutionExceptionHandler(new FaultReport())
+        .setCaseInsensitiveEnumValuesAllowed(true);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Name a command.");
+  }
 }

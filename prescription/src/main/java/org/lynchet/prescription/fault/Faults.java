@@ -19,6 +19,11 @@ public final class Faults {
     faults.addAll(rejected.faults());
   }
 
+  /** Adds all faults of a run that was ended. */
+  public void addAll(RejectedException rejected) {
+    faults.addAll(rejected.faults());
+  }
+
   /** Whether nothing was wrong so far. */
   public boolean isEmpty() {
     return faults.isEmpty();

@@ -1,0 +1,177 @@
+package org.lynchet.prescription.handoff;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.locationtech.jts.coverage.CoverageValidator;
+import org.locationtech.jts.geom.Geometry;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.FormatException;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.summary.WrittenFile;
+
+/**
+ * Checks an output folder that may have travelled: that every file is there, byte for byte, that the
+ * zones still cover the field, and that the planting files say what the plan says.
+ */
+public final class FolderCheck {
+  static final String PLAN = "plan.geojson";
+  static final String PLANTING = "planting";
+
+  /** How far the areas of the zones may be from the field's, as a share. */
+  private static final double AREA_TOLERANCE = 1e-6;
+
+  private final Path folder;
+  private final Faults faults = new Faults();
+
+  private FolderCheck(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Checks a folder.
+   *
+   * @return how many files were checked
+   * @throws RejectedException with everything that is wrong
+   */
+  public static int check(Path folder) throws RejectedException {
+    FolderCheck check = new FolderCheck(folder);
+    int files = check.run();
+    check.faults.throwIfAny();
+    return files;
+  }
+
+  private int run() throws RejectedException {
+    Path summaryFile = folder.resolve(OutputFolder.SUMMARY);
+    WrittenSummary summary;
+    try {
+      summary = WrittenSummary.read(summaryFile);
+    } catch (IOException e) {
+      faults.add(
+          "not the output of a plan: " + (Files.exists(summaryFile) ? e.getMessage() : "no file"),
+          summaryFile.toString(),
+          "a folder that 'plan' has written, with its summary.json",
+          "name that folder, or copy it again");
+      throw new RejectedException(faults.list());
+    }
+    for (WrittenFile file : summary.files()) {
+      checkFile(file);
+    }
+    checkStrange(summary);
+    if (faults.isEmpty()) {
+      checkTables(summary);
+    }
+    return summary.files().size();
+  }
+
+  private void checkFile(WrittenFile file) {
+    try {
+      if (!Files.isRegularFile(folder.resolve(file.path()))) {
+        damaged(file.path(), "the file is missing");
+      } else if (!Digests.of(folder, file.path()).equals(file)) {
+        damaged(file.path(), "the file is not as it was written");
+      }
+    } catch (IOException e) {
+      damaged(file.path(), "the file cannot be read: " + e.getMessage());
+    }
+  }
+
+  private void checkStrange(WrittenSummary summary) {
+    try {
+      Set<String> strange = new TreeSet<>(Digests.filesBelow(folder));
+      summary.files().forEach(file -> strange.remove(file.path()));
+      strange.remove(OutputFolder.SUMMARY);
+      for (String path : strange) {
+        damaged(path, "the file does not belong to the output");
+      }
+    } catch (IOException e) {
+      damaged("", "the folder cannot be read: " + e.getMessage());
+    }
+  }
+
+  private void damaged(String path, String what) {
+    faults.add(
+        what,
+        folder.resolve(path).toString(),
+        "the files exactly as 'plan' wrote them",
+        "copy the folder again, or run 'plan' again; do not plant by it");
+  }
+
+  private void checkTables(WrittenSummary summary) {
+    try {
+      FeatureTable plan = HandoffFile.reader(Format.GEOJSON).read(folder.resolve(PLAN));
+      checkCoverage(plan, summary.areaSquareMetres());
+      Map<Geometry, List<Object>> zones = new HashMap<>();
+      plan.features().forEach(f -> zones.put(f.geometry().norm(), row(plan, f.values())));
+      for (WrittenFile file : summary.files()) {
+        for (Format format : Format.values()) {
+          if (file.path().startsWith(PLANTING + "/")
+              && file.path().endsWith(HandoffFile.ending(format))) {
+            checkPlanting(file.path(), format, zones);
+          }
+        }
+      }
+    } catch (FormatException e) {
+      faults.addAll(e);
+    }
+  }
+
+  private void checkCoverage(FeatureTable plan, double fieldArea) {
+    Geometry[] zones = plan.features().stream().map(f -> f.geometry()).toArray(Geometry[]::new);
+    if (CoverageValidator.hasInvalidResult(CoverageValidator.validate(zones))) {
+      damaged(PLAN, "zones overlap or do not match along their edges");
+    }
+    int column = plan.findColumn("area_m2").orElse(-1);
+    double sum =
+        column < 0
+            ? 0
+            : plan.features().stream()
+                .mapToDouble(f -> f.values().get(column) instanceof Double area ? area : 0)
+                .sum();
+    if (Math.abs(sum - fieldArea) > AREA_TOLERANCE * fieldArea) {
+      damaged(PLAN, "the zones are " + sum + " m2, the field " + fieldArea + " m2");
+    }
+  }
+
+  private void checkPlanting(String path, Format format, Map<Geometry, List<Object>> zones)
+      throws FormatException {
+    FeatureTable table = HandoffFile.reader(format).read(folder.resolve(path));
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < table.features().size(); i++) {
+      List<Object> row = row(table, table.features().get(i).values());
+      List<Object> zone = zones.get(table.features().get(i).geometry().norm());
+      boolean off = row.get(2).equals(PlantingTable.OFF);
+      if (zone == null || !(off ? row.subList(0, 2).equals(zone.subList(0, 2)) : row.equals(zone))) {
+        wrong.add(Integer.toString(i + 1));
+      }
+    }
+    if (!wrong.isEmpty()) {
+      damaged(
+          path,
+          "records differ from plan.geojson: " + wrong.stream().collect(Collectors.joining(", ")));
+    }
+  }
+
+  /** Crop, strip, zone and product of a row of any of the tables. */
+  private static List<Object> row(FeatureTable table, List<?> values) {
+    List<Object> row = new ArrayList<>();
+    for (String name : List.of("crop", "strip", "zone", "product")) {
+      for (int c = 0; c < table.columns().size(); c++) {
+        if (table.columns().get(c).name().equalsIgnoreCase(name)) {
+          row.add(Objects.requireNonNullElse(values.get(c), ""));
+        }
+      }
+    }
+    return row;
+  }
+}

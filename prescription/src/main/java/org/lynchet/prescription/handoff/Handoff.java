@@ -1,0 +1,108 @@
+package org.lynchet.prescription.handoff;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.picture.FieldMap;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.summary.Summary;
+import org.lynchet.prescription.summary.SummaryJson;
+import org.lynchet.prescription.summary.WrittenFile;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/** Writes everything of one plan into its output folder. */
+public final class Handoff {
+  private final FieldLayout layout;
+  private final Summary summary;
+  private final boolean png;
+
+  /**
+   * Gets ready to write.
+   *
+   * @param png whether the map is drawn as map.png too
+   */
+  public Handoff(FieldLayout layout, Summary summary, boolean png) {
+    this.layout = layout;
+    this.summary = summary;
+    this.png = png;
+  }
+
+  /**
+   * Says early whether the output folder can be written.
+   *
+   * @param force whether an earlier output may be replaced
+   */
+  public static void checkPlace(Path target, boolean force, Faults faults) {
+    OutputFolder.checkPlace(target, force, faults);
+  }
+
+  /**
+   * Writes all files beside their place, reads them back, compares, and moves them into place.
+   *
+   * @return the files written
+   * @throws RejectedException if the file system refuses; the place is as it was
+   * @throws HandoffException if a file does not read back as meant; the place is as it was
+   */
+  public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
+    try (OutputFolder folder = OutputFolder.beginFor(target)) {
+      List<WrittenFile> files = fill(folder.draft());
+      folder.moveIntoPlace();
+      return files;
+    } catch (IOException e) {
+      Faults faults = new Faults();
+      faults.add(
+          "cannot write: " + e,
+          target.toString(),
+          "a folder that you may write to, on a disk with room",
+          "make room there, or choose another folder with --out; nothing was changed");
+      throw new RejectedException(faults.list());
+    }
+  }
+
+  private List<WrittenFile> fill(Path folder) throws IOException, HandoffException {
+    List<HandoffFile> tables = tables();
+    for (HandoffFile table : tables) {
+      table.write(folder, layout.plan().date());
+    }
+    List<String> differences = new ArrayList<>();
+    tables.forEach(table -> differences.addAll(table.differences(folder)));
+    if (!differences.isEmpty()) {
+      throw new HandoffException(differences);
+    }
+    FieldMap map = FieldMap.of(layout);
+    map.writeSvg(folder.resolve("map.svg"));
+    if (png) {
+      map.writePng(folder.resolve("map.png"));
+    }
+    Files.writeString(
+        folder.resolve("README.txt"), ReadmeText.of(layout, summary), StandardCharsets.UTF_8);
+    List<WrittenFile> files = new ArrayList<>();
+    for (String path : Digests.filesBelow(folder)) {
+      files.add(Digests.of(folder, path));
+    }
+    Files.writeString(
+        folder.resolve(OutputFolder.SUMMARY), SummaryJson.of(summary, files), StandardCharsets.UTF_8);
+    return files;
+  }
+
+  private List<HandoffFile> tables() {
+    List<HandoffFile> tables = new ArrayList<>();
+    tables.add(new HandoffFile(FolderCheck.PLAN, Format.GEOJSON, ZoneTable.of(layout)));
+    for (String crop : PlantingTable.crops(layout)) {
+      for (Format format : layout.plan().handoff().formats()) {
+        tables.add(
+            new HandoffFile(
+                FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
+                format,
+                PlantingTable.of(layout, crop)));
+      }
+    }
+    tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));
+    return tables;
+  }
+}

@@ -1,0 +1,68 @@
+package org.lynchet.prescription.handoff;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.formats.Fault;
+import org.lynchet.formats.FeatureReader;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.FeatureWriter;
+import org.lynchet.formats.FormatException;
+import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
+
+/**
+ * One table in one format at its place in the output folder.
+ *
+ * @param path the path below the folder, with slashes
+ * @param format the format
+ * @param table what it must say
+ */
+record HandoffFile(String path, Format format, FeatureTable table) {
+
+  /** The file name's ending for a format. */
+  static String ending(Format format) {
+    return switch (format) {
+      case SHAPEFILE -> ".shp";
+      case GEOJSON -> ".geojson";
+    };
+  }
+
+  /** The reader of a format. */
+  static FeatureReader reader(Format format) {
+    return switch (format) {
+      case SHAPEFILE -> Shapefile.reader();
+      case GEOJSON -> GeoJson.reader();
+    };
+  }
+
+  private FeatureWriter writer(@Nullable LocalDate date) {
+    return switch (format) {
+      case SHAPEFILE -> date == null ? Shapefile.writer() : Shapefile.writer(date);
+      case GEOJSON -> GeoJson.writer();
+    };
+  }
+
+  /** Writes the table, and the folders above it. */
+  void write(Path folder, @Nullable LocalDate date) throws IOException {
+    Path file = folder.resolve(path);
+    Files.createDirectories(file.getParent());
+    writer(date).write(table, file);
+  }
+
+  /** Reads the file again; the differences from what it must say, with its name. */
+  List<String> differences(Path folder) {
+    try {
+      FeatureTable read = reader(format).read(folder.resolve(path));
+      return ReadBack.differences(table, read, format == Format.GEOJSON).stream()
+          .map(difference -> path + ": " + difference)
+          .toList();
+    } catch (FormatException e) {
+      return e.faults().stream().map(Fault::what).map(what -> path + ": " + what).toList();
+    }
+  }
+}

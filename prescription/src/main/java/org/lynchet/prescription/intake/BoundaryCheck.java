@@ -1,0 +1,172 @@
+package org.lynchet.prescription.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.lynchet.formats.Feature;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.geometry.coverage.FieldShape;
+import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.Plan;
+
+/** Makes one valid boundary of the features of a table. */
+final class BoundaryCheck {
+  /** The largest extent of a field in metres. */
+  private static final double LARGEST = 20_000;
+
+  /** The highest latitude: within a degree of a pole headings turn too fast. */
+  private static final double HIGHEST_LATITUDE = 89;
+
+  private final Plan plan;
+  private final Faults faults;
+  private final List<Warning> warnings;
+
+  BoundaryCheck(Plan plan, Faults faults, List<Warning> warnings) {
+    this.plan = plan;
+    this.faults = faults;
+    this.warnings = warnings;
+  }
+
+  /** The boundary, or nothing if there were faults. */
+  Optional<Geometry> check(FeatureTable table) {
+    int before = faults.list().size();
+    List<Geometry> areas = new ArrayList<>();
+    for (int i = 0; i < table.features().size(); i++) {
+      Feature feature = table.features().get(i);
+      Geometry polygons = AreaRepair.polygonsOf(feature.geometry());
+      if (!polygons.isEmpty() && checkPlace(polygons, i)) {
+        checkValid(polygons, i).ifPresent(areas::add);
+      }
+    }
+    if (areas.isEmpty() && faults.list().size() == before) {
+      fault(
+          "the boundary has no polygon",
+          "",
+          "at least one polygon",
+          "draw the field's outline as an area, not as a line or a point");
+    }
+    if (faults.list().size() > before) {
+      return Optional.empty();
+    }
+    Geometry field = areas.size() == 1 ? areas.get(0) : UnaryUnionOp.union(areas);
+    return checkSize(field) ? Optional.of(field) : Optional.empty();
+  }
+
+  /** Whether all vertices can be longitudes and latitudes that a field can have. */
+  private boolean checkPlace(Geometry polygons, int feature) {
+    Envelope box = polygons.getEnvelopeInternal();
+    Coordinate[] coordinates = polygons.getCoordinates();
+    for (int v = 0; v < coordinates.length; v++) {
+      Coordinate at = coordinates[v];
+      if (!(Math.abs(at.x) <= 180 && Math.abs(at.y) <= 90)) {
+        fault(
+            String.format(Locale.ROOT, "vertex %d is outside the earth: %s, %s", v + 1, at.x, at.y),
+            place(feature),
+            "longitude -180 to 180, latitude -90 to 90, in this order",
+            "check the coordinate system of the file, and that x is longitude");
+        return false;
+      }
+      if (Math.abs(at.y) > HIGHEST_LATITUDE) {
+        fault(
+            String.format(Locale.ROOT, "vertex %d is within 1 degree of a pole", v + 1),
+            place(feature),
+            "latitude -89 to 89",
+            "nothing can be planted there; check the coordinates");
+        return false;
+      }
+    }
+    if (box.getWidth() > 180) {
+      fault(
+          "the boundary crosses the antimeridian (longitude 180)",
+          place(feature),
+          "a field on one side of it",
+          "plan the two sides as two fields");
+      return false;
+    }
+    return true;
+  }
+
+  private Optional<Geometry> checkValid(Geometry polygons, int feature) {
+    String problem = AreaRepair.problem(polygons);
+    if (problem == null) {
+      return Optional.of(polygons);
+    }
+    if (!plan.field().repair()) {
+      fault(
+          "the boundary is not a valid area: " + problem,
+          place(feature),
+          "rings that neither cross nor overlap",
+          "redraw it there, or set field.repair: true to take the nearest valid area");
+      return Optional.empty();
+    }
+    Geometry repaired = AreaRepair.repaired(polygons);
+    if (repaired.isEmpty()) {
+      fault(
+          "the boundary has no area: " + problem,
+          place(feature),
+          "a polygon with area",
+          "draw the field's outline again");
+      return Optional.empty();
+    }
+    double before = Math.abs(squareMetres(polygons, repaired));
+    double after = squareMetres(repaired, repaired);
+    warnings.add(
+        new Warning(
+            Warning.Code.BOUNDARY_REPAIRED,
+            String.format(
+                Locale.ROOT,
+                "the boundary was repaired (%s): area %.1f m2 before, %.1f m2 after, a change of"
+                    + " %+.1f m2; check the map",
+                problem,
+                before,
+                after,
+                after - before)));
+    return Optional.of(repaired);
+  }
+
+  private static double squareMetres(Geometry area, Geometry around) {
+    Coordinate at = around.getEnvelopeInternal().centre();
+    OffsetFrame frame = OffsetFrame.onHeading(FieldIntake.planeAround(around), at, 0);
+    return FieldShape.of(area, frame).areaSquareMetres();
+  }
+
+  private boolean checkSize(Geometry field) {
+    Envelope box = field.getEnvelopeInternal();
+    if (box.getWidth() > 180) {
+      fault(
+          "the boundary crosses the antimeridian (longitude 180)",
+          "",
+          "a field on one side of it",
+          "plan the two sides as two fields");
+      return false;
+    }
+    double middle = Math.toRadians(box.centre().y);
+    double metresPerDegree = Math.PI / 180 * 6_371_008.8;
+    double across =
+        Math.max(box.getWidth() * metresPerDegree * Math.cos(middle), box.getHeight() * metresPerDegree);
+    if (across > LARGEST) {
+      fault(
+          String.format(Locale.ROOT, "the boundary is %.1f km across", across / 1000),
+          "",
+          "a field of at most 20 km",
+          "check the coordinates, or plan its parts as fields of their own");
+      return false;
+    }
+    return true;
+  }
+
+  private static String place(int feature) {
+    return ", feature " + (feature + 1);
+  }
+
+  private void fault(String what, String place, String allowed, String next) {
+    faults.add(what, plan.field().boundary() + place, allowed, next);
+  }
+}

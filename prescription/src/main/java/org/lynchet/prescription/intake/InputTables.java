@@ -1,0 +1,96 @@
+package org.lynchet.prescription.intake;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.lynchet.formats.FeatureReader;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.FormatException;
+import org.lynchet.formats.crs.LonLat;
+import org.lynchet.formats.csv.CsvVertices;
+import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.Plan;
+
+/** Reads files by their ending, and takes them to longitude and latitude. */
+final class InputTables {
+  private static final String ENDINGS = ".geojson, .json, .shp, .zip (of a shapefile) or .csv";
+
+  private final Plan plan;
+  private final Faults faults;
+  private final List<Warning> warnings;
+
+  InputTables(Plan plan, Faults faults, List<Warning> warnings) {
+    this.plan = plan;
+    this.faults = faults;
+    this.warnings = warnings;
+  }
+
+  /** The table of a file, in longitude and latitude; empty if there were faults. */
+  Optional<FeatureTable> read(String name, String key) {
+    Optional<Path> file = find(name, key);
+    if (file.isEmpty()) {
+      return Optional.empty();
+    }
+    String lower = name.toLowerCase(Locale.ROOT);
+    FeatureReader reader =
+        Map.of(
+                ".geojson", GeoJson.reader(),
+                ".json", GeoJson.reader(),
+                ".shp", Shapefile.reader(),
+                ".zip", Shapefile.reader(),
+                ".csv", CsvVertices.reader())
+            .get(lower.contains(".") ? lower.substring(lower.lastIndexOf('.')) : "");
+    if (reader == null) {
+      faults.add(
+          "a file of this kind cannot be read: " + name,
+          plan.file() + " " + key,
+          ENDINGS,
+          "save it as one of these");
+      return Optional.empty();
+    }
+    try {
+      LonLat lonLat = LonLat.of(reader.read(file.get()));
+      if (lonLat.assumed()) {
+        warnings.add(
+            new Warning(
+                Warning.Code.NO_CRS_DECLARED,
+                name
+                    + " does not say which coordinate system it is in (no .prj); its numbers can be"
+                    + " longitude and latitude and were taken as that: check the map"));
+      }
+      return Optional.of(lonLat.table());
+    } catch (FormatException e) {
+      faults.addAll(e);
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Path> find(String name, String key) {
+    try {
+      Path folder = Path.of(plan.file()).toAbsolutePath().getParent();
+      Path file = folder == null ? Path.of(name) : folder.resolve(name);
+      if (Files.isRegularFile(file)) {
+        return Optional.of(file);
+      }
+      faults.add(
+          (Files.exists(file) ? "not a file: " : "no such file: ") + name,
+          plan.file() + " " + key,
+          "a file, its path relative to the plan's folder",
+          "check the name and where the file lies; looked for " + file);
+    } catch (InvalidPathException e) {
+      faults.add(
+          "not a file name: " + name,
+          plan.file() + " " + key,
+          "a file, its path relative to the plan's folder",
+          "check the name");
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,73 @@
+package org.lynchet.prescription.workflow;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.handoff.Handoff;
+import org.lynchet.prescription.handoff.HandoffException;
+import org.lynchet.prescription.intake.FieldIntake;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlanFile;
+import org.lynchet.prescription.summary.Summary;
+import org.lynchet.prescription.summary.WrittenFile;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/** Takes a plan file to prescriptions, each step a pure function of the one before. */
+public final class Workflow {
+  private Workflow() {}
+
+  /**
+   * A plan laid out and added up.
+   *
+   * @param layout the field laid out
+   * @param summary what it comes to
+   */
+  public record Prepared(FieldLayout layout, Summary summary) {}
+
+  /**
+   * Reads a plan file and everything that it names, and lays the field out.
+   *
+   * @throws RejectedException with every fault of the plan, or else of its data
+   */
+  public static Prepared prepare(Path planFile) throws RejectedException {
+    Plan plan = PlanFile.read(planFile);
+    FieldLayout layout = FieldLayout.of(plan, FieldIntake.read(plan));
+    return new Prepared(layout, Summary.of(layout));
+  }
+
+  /**
+   * The same, for writing: what is wrong with the output folder is reported with the rest.
+   *
+   * @param folder where the output will go
+   * @param force whether an earlier output there may be replaced
+   * @throws RejectedException with every fault
+   */
+  public static Prepared prepareFor(Path folder, boolean force, Path planFile)
+      throws RejectedException {
+    Faults faults = new Faults();
+    Handoff.checkPlace(folder, force, faults);
+    Optional<Prepared> prepared = Optional.empty();
+    try {
+      prepared = Optional.of(prepare(planFile));
+    } catch (RejectedException rejected) {
+      faults.addAll(rejected);
+    }
+    faults.throwIfAny();
+    return prepared.orElseThrow();
+  }
+
+  /**
+   * Writes everything of a plan into its output folder, which changes only if all goes well.
+   *
+   * @param png whether the map is drawn as map.png too
+   * @return the files written
+   * @throws RejectedException if the file system refuses
+   * @throws HandoffException if a file does not read back as meant
+   */
+  public static List<WrittenFile> write(Prepared prepared, Path folder, boolean png)
+      throws RejectedException, HandoffException {
+    return new Handoff(prepared.layout(), prepared.summary(), png).write(folder);
+  }
+}
