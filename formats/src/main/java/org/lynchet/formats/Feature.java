@@ -9,7 +9,8 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * One geometry with its values.
  *
- * @param geometry x before y; in files that are written: longitude, latitude in degrees
+ * @param geometry x before y; in files that are written: longitude, latitude in degrees; an empty
+ *     geometry collection where the file has none
  * @param values one per column of the table, in their order; null where the file has none
  */
 public record Feature(Geometry geometry, List<@Nullable Object> values) {

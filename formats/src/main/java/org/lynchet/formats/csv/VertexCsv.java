@@ -1,0 +1,16 @@
+package org.lynchet.formats.csv;
+
+import org.lynchet.formats.FeatureReader;
+
+/** Opens the reader of vertices in separated values. */
+public final class VertexCsv {
+  private VertexCsv() {}
+
+  /**
+   * Reads one area: a table without columns and with one feature, a polygon, or a multipolygon if
+   * there are several parts, in longitude and latitude.
+   */
+  public static FeatureReader reader() {
+    return new VertexCsvReader();
+  }
+}

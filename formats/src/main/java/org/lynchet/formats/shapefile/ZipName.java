@@ -1,0 +1,32 @@
+package org.lynchet.formats.shapefile;
+
+import java.util.Arrays;
+
+/** Judges the names in a .zip. */
+final class ZipName {
+  private static final int MAX_SHOWN = 80;
+
+  private ZipName() {}
+
+  /** Whether a name could lead out of the folder that it is unpacked in. */
+  static boolean isTrap(String name) {
+    return name.isEmpty()
+        || name.startsWith("/")
+        || name.indexOf('\\') >= 0
+        || name.matches("[A-Za-z]:.*")
+        || name.chars().anyMatch(Character::isISOControl)
+        || Arrays.asList(name.split("/", -1)).contains("..");
+  }
+
+  /** Whether it is a file that some systems add and nobody means. */
+  static boolean isLeftover(String name) {
+    return name.startsWith("__MACOSX/")
+        || name.substring(name.lastIndexOf('/') + 1).startsWith("._");
+  }
+
+  /** The name without what would disturb a screen. */
+  static String shown(String name) {
+    String plain = name.replaceAll("\\p{Cntrl}", "?");
+    return plain.length() > MAX_SHOWN ? plain.substring(0, MAX_SHOWN) + "..." : plain;
+  }
+}
