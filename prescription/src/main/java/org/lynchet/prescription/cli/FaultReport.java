@@ -31,7 +31,8 @@ final class FaultReport implements IExecutionExceptionHandler {
       handoff.differences().forEach(difference -> err.println("  " + difference));
       err.println("Nothing was kept. Please report this with the plan and its files.");
     } else {
-      LOG.error("This is a fault of the program. Please report it with the plan and its files.", ended);
+      LOG.error(
+          "This is a fault of the program. Please report it with the plan and its files.", ended);
     }
     err.flush();
     return code;

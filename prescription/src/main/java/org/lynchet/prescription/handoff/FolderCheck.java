@@ -21,8 +21,8 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.WrittenFile;
 
 /**
- * Checks an output folder that may have travelled: that every file is there, byte for byte, that the
- * zones still cover the field, and that the planting files say what the plan says.
+ * Checks an output folder that may have travelled: that every file is there, byte for byte, that
+ * the zones still cover the field, and that the planting files say what the plan says.
  */
 public final class FolderCheck {
   static final String PLAN = "plan.geojson";
@@ -151,7 +151,8 @@ public final class FolderCheck {
       List<Object> row = row(table, table.features().get(i).values());
       List<Object> zone = zones.get(table.features().get(i).geometry().norm());
       boolean off = row.get(2).equals(PlantingTable.OFF);
-      if (zone == null || !(off ? row.subList(0, 2).equals(zone.subList(0, 2)) : row.equals(zone))) {
+      if (zone == null
+          || !(off ? row.subList(0, 2).equals(zone.subList(0, 2)) : row.equals(zone))) {
         wrong.add(Integer.toString(i + 1));
       }
     }

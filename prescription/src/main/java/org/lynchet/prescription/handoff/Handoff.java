@@ -86,7 +86,9 @@ public final class Handoff {
       files.add(Digests.of(folder, path));
     }
     Files.writeString(
-        folder.resolve(OutputFolder.SUMMARY), SummaryJson.of(summary, files), StandardCharsets.UTF_8);
+        folder.resolve(OutputFolder.SUMMARY),
+        SummaryJson.of(summary, files),
+        StandardCharsets.UTF_8);
     return files;
   }
 

@@ -150,7 +150,8 @@ final class BoundaryCheck {
     double middle = Math.toRadians(box.centre().y);
     double metresPerDegree = Math.PI / 180 * 6_371_008.8;
     double across =
-        Math.max(box.getWidth() * metresPerDegree * Math.cos(middle), box.getHeight() * metresPerDegree);
+        Math.max(
+            box.getWidth() * metresPerDegree * Math.cos(middle), box.getHeight() * metresPerDegree);
     if (across > LARGEST) {
       fault(
           String.format(Locale.ROOT, "the boundary is %.1f km across", across / 1000),

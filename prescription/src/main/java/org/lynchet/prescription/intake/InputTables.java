@@ -11,7 +11,7 @@ import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.crs.LonLat;
-import org.lynchet.formats.csv.CsvVertices;
+import org.lynchet.formats.csv.VertexCsv;
 import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
@@ -45,7 +45,7 @@ final class InputTables {
                 ".json", GeoJson.reader(),
                 ".shp", Shapefile.reader(),
                 ".zip", Shapefile.reader(),
-                ".csv", CsvVertices.reader())
+                ".csv", VertexCsv.reader())
             .get(lower.contains(".") ? lower.substring(lower.lastIndexOf('.')) : "");
     if (reader == null) {
       faults.add(

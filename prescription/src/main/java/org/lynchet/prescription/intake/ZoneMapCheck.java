@@ -37,8 +37,7 @@ final class ZoneMapCheck {
       faults.add(
           "the management zones have no attribute '" + map.attribute() + "'",
           map.file(),
-          "one of: "
-              + table.columns().stream().map(Column::name).collect(Collectors.joining(", ")),
+          "one of: " + table.columns().stream().map(Column::name).collect(Collectors.joining(", ")),
           "name one of these in field.management-zones.attribute");
       return List.of();
     }

@@ -1,0 +1,189 @@
+package org.lynchet.prescription.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
+import static org.lynchet.prescription.zone.SamplePlans.field;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.summary.Summary;
+import org.lynchet.prescription.summary.WrittenFile;
+import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.SamplePlans;
+
+class HandoffTest {
+  private static final String FIELD =
+      "POLYGON ((0 0, 60 -10, 80 200, 10 220, 0 0), (20 40, 30 80, 40 40, 20 40))";
+
+  @TempDir Path folder;
+
+  private static List<WrittenFile> write(SamplePlans plans, Path target) throws Exception {
+    FieldLayout layout = FieldLayout.of(plans.plan(), field(FIELD));
+    return new Handoff(layout, Summary.of(layout), false).write(target);
+  }
+
+  @Test
+  void writesEverythingOfAPlan() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean().headland(1, true), out);
+    assertThat(Digests.filesBelow(out))
+        .containsExactly(
+            "README.txt",
+            "guidance/passes.geojson",
+            "map.svg",
+            "plan.geojson",
+            "planting/corn.cpg",
+            "planting/corn.dbf",
+            "planting/corn.geojson",
+            "planting/corn.prj",
+            "planting/corn.shp",
+            "planting/corn.shx",
+            "planting/soybean.cpg",
+            "planting/soybean.dbf",
+            "planting/soybean.geojson",
+            "planting/soybean.prj",
+            "planting/soybean.shp",
+            "planting/soybean.shx",
+            "summary.json");
+    try (Stream<Path> beside = Files.list(folder)) {
+      assertThat(beside).containsExactly(out); // no draft is left
+    }
+    assertThat(FolderCheck.check(out)).isEqualTo(16);
+  }
+
+  @Test
+  void sameInputSameBytes() throws Exception {
+    List<WrittenFile> once = write(cornAndSoybean().headland(1, true), folder.resolve("once"));
+    List<WrittenFile> again = write(cornAndSoybean().headland(1, true), folder.resolve("again"));
+    assertThat(once).isEqualTo(again);
+    assertThat(folder.resolve("once/summary.json"))
+        .hasSameBinaryContentAs(folder.resolve("again/summary.json"));
+  }
+
+  @Test
+  void eachCropHasItsOwnZonesOnly() throws Exception {
+    write(cornAndSoybean(), folder.resolve("out"));
+    FeatureTable corn = Shapefile.reader().read(folder.resolve("out/planting/corn.shp"));
+    assertThat(corn.features()).isNotEmpty();
+    assertThat(corn.features()).allMatch(feature -> "corn".equals(feature.values().get(0)));
+    assertThat(corn.columns().get(6).name()).isEqualTo("AREA_AC");
+  }
+
+  @Test
+  void offZonesShutTheRowsOverTheOtherCrop() throws Exception {
+    write(cornAndSoybean().offZones(), folder.resolve("out"));
+    FeatureTable plan = GeoJson.reader().read(folder.resolve("out/plan.geojson"));
+    FeatureTable corn = Shapefile.reader().read(folder.resolve("out/planting/corn.shp"));
+    assertThat(corn.features()).hasSameSizeAs(plan.features());
+    assertThat(corn.features())
+        .filteredOn(feature -> "soybean".equals(feature.values().get(0)))
+        .isNotEmpty()
+        .allMatch(feature -> feature.values().get(4).equals(0.0))
+        .allMatch(feature -> "off".equals(feature.values().get(2)));
+    assertThat(FolderCheck.check(folder.resolve("out"))).isPositive();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plan.geojson",
+        "planting/corn.dbf",
+        "planting/corn.shp",
+        "planting/corn.shx",
+        "planting/corn.prj",
+        "guidance/passes.geojson",
+        "map.svg"
+      })
+  void aFlippedByteIsFound(String path) throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    byte[] bytes = Files.readAllBytes(out.resolve(path));
+    bytes[bytes.length / 2] ^= 1;
+    Files.write(out.resolve(path), bytes);
+    assertThatThrownBy(() -> FolderCheck.check(out))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> assertThat(rejected.faults().get(0).where()).endsWith(path));
+  }
+
+  @Test
+  void missingAndStrangeFilesAreFoundTogether() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    Files.delete(out.resolve("planting/corn.prj"));
+    Files.writeString(out.resolve("planting/notes.txt"), "mine");
+    assertThatThrownBy(() -> FolderCheck.check(out))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected ->
+                assertThat(rejected.faults())
+                    .extracting(fault -> fault.what())
+                    .containsExactly(
+                        "the file is missing", "the file does not belong to the output"));
+  }
+
+  @Test
+  void aFolderThatIsNoOutputIsSaidSo() {
+    assertThatThrownBy(() -> FolderCheck.check(folder))
+        .isInstanceOf(RejectedException.class)
+        .hasMessageContaining("not the output of a plan");
+  }
+
+  @Test
+  void replacesAnEarlierOutputOnlyWhenForced() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    assertThat(place(out, false)).singleElement().asString().contains("there already");
+    assertThat(place(out, true)).isEmpty();
+    write(cornAndSoybean().offZones(), out);
+    assertThat(FolderCheck.check(out)).isPositive();
+    try (Stream<Path> beside = Files.list(folder)) {
+      assertThat(beside).containsExactly(out);
+    }
+  }
+
+  @Test
+  void neverReplacesFilesOfTheUsers() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    Files.writeString(out.resolve("notes.txt"), "mine");
+    assertThat(place(out, true)).singleElement().asString().contains("notes.txt");
+    assertThat(place(folder, true)).isNotEmpty();
+  }
+
+  @Test
+  void aFileInThePlaceIsAFault() throws IOException {
+    Path file = Files.writeString(folder.resolve("taken"), "mine");
+    assertThat(place(file, true)).singleElement().asString().contains("is a file");
+  }
+
+  @Test
+  void anUnwritablePlaceIsAFaultAndLeavesNothing() throws Exception {
+    Path file = Files.writeString(folder.resolve("taken"), "mine");
+    assertThatThrownBy(() -> write(cornAndSoybean(), file.resolve("out")))
+        .isInstanceOf(RejectedException.class)
+        .hasMessageContaining("cannot write");
+    try (Stream<Path> beside = Files.list(folder)) {
+      assertThat(beside).containsExactly(file);
+    }
+  }
+
+  private static List<String> place(Path target, boolean force) {
+    Faults faults = new Faults();
+    Handoff.checkPlace(target, force, faults);
+    return faults.list().stream().map(fault -> fault.what()).toList();
+  }
+}
