@@ -14,7 +14,7 @@ import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
-import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedField;
 
 /** Makes one valid boundary of the features of a table. */
 final class BoundaryCheck {
@@ -24,12 +24,12 @@ final class BoundaryCheck {
   /** The highest latitude: within a degree of a pole headings turn too fast. */
   private static final double HIGHEST_LATITUDE = 89;
 
-  private final Plan plan;
+  private final PlannedField field;
   private final Faults faults;
   private final List<Warning> warnings;
 
-  BoundaryCheck(Plan plan, Faults faults, List<Warning> warnings) {
-    this.plan = plan;
+  BoundaryCheck(PlannedField field, Faults faults, List<Warning> warnings) {
+    this.field = field;
     this.faults = faults;
     this.warnings = warnings;
   }
@@ -55,8 +55,8 @@ final class BoundaryCheck {
     if (faults.list().size() > before) {
       return Optional.empty();
     }
-    Geometry field = areas.size() == 1 ? areas.get(0) : UnaryUnionOp.union(areas);
-    return checkSize(field) ? Optional.of(field) : Optional.empty();
+    Geometry whole = areas.size() == 1 ? areas.get(0) : UnaryUnionOp.union(areas);
+    return checkSize(whole) ? Optional.of(whole) : Optional.empty();
   }
 
   /** Whether all vertices can be longitudes and latitudes that a field can have. */
@@ -98,7 +98,7 @@ final class BoundaryCheck {
     if (problem == null) {
       return Optional.of(polygons);
     }
-    if (!plan.field().repair()) {
+    if (!field.repair()) {
       fault(
           "the boundary is not a valid area: " + problem,
           place(feature),
@@ -137,8 +137,8 @@ final class BoundaryCheck {
     return FieldShape.of(area, frame).areaSquareMetres();
   }
 
-  private boolean checkSize(Geometry field) {
-    Envelope box = field.getEnvelopeInternal();
+  private boolean checkSize(Geometry whole) {
+    Envelope box = whole.getEnvelopeInternal();
     if (box.getWidth() > 180) {
       fault(
           "the boundary crosses the antimeridian (longitude 180)",
@@ -168,6 +168,6 @@ final class BoundaryCheck {
   }
 
   private void fault(String what, String place, String allowed, String next) {
-    faults.add(what, plan.field().boundary() + place, allowed, next);
+    faults.add(what, field.boundary() + place, allowed, next);
   }
 }

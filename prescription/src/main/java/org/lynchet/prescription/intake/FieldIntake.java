@@ -11,6 +11,7 @@ import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.zone.FieldData;
 
@@ -26,22 +27,37 @@ public final class FieldIntake {
   public static FieldData read(Plan plan) throws RejectedException {
     Faults faults = new Faults();
     List<Warning> warnings = new ArrayList<>();
-    InputTables tables = new InputTables(plan, faults, warnings);
+    Areas areas = readAreas(plan.file(), plan.field(), faults, warnings);
+    Optional<OffsetFrame> frame =
+        areas.boundary().flatMap(field -> new AbLineCheck(plan, faults).frame(field));
+    faults.throwIfAny();
+    return new FieldData(
+        areas.boundary().orElseThrow(), areas.zones(), frame.orElseThrow(), warnings);
+  }
+
+  /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */
+  public static void check(String planFile, PlannedField field, Faults faults) {
+    readAreas(planFile, field, faults, new ArrayList<>());
+  }
+
+  private record Areas(Optional<Geometry> boundary, List<ManagementZone> zones) {}
+
+  private static Areas readAreas(
+      String planFile, PlannedField field, Faults faults, List<Warning> warnings) {
+    InputTables tables = new InputTables(planFile, faults, warnings);
     Optional<Geometry> boundary =
         tables
-            .read(plan.field().boundary(), "field.boundary")
-            .flatMap(table -> new BoundaryCheck(plan, faults, warnings).check(table));
-    ManagementZoneMap map = plan.field().managementZones();
+            .read(field.boundary(), "field.boundary")
+            .flatMap(table -> new BoundaryCheck(field, faults, warnings).check(table));
+    ManagementZoneMap map = field.managementZones();
     List<ManagementZone> zones = new ArrayList<>();
     if (map != null) {
       tables
           .read(map.file(), "field.management-zones.file")
-          .ifPresent(table -> zones.addAll(new ZoneMapCheck(plan, map, faults).check(table)));
+          .ifPresent(
+              table -> zones.addAll(new ZoneMapCheck(field.repair(), map, faults).check(table)));
     }
-    Optional<OffsetFrame> frame =
-        boundary.flatMap(field -> new AbLineCheck(plan, faults).frame(field));
-    faults.throwIfAny();
-    return new FieldData(boundary.orElseThrow(), zones, frame.orElseThrow(), warnings);
+    return new Areas(boundary, zones);
   }
 
   /** The plane around a boundary. */

@@ -16,18 +16,17 @@ import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
-import org.lynchet.prescription.plan.Plan;
 
 /** Reads files by their ending, and takes them to longitude and latitude. */
 final class InputTables {
   private static final String ENDINGS = ".geojson, .json, .shp, .zip (of a shapefile) or .csv";
 
-  private final Plan plan;
+  private final String planFile;
   private final Faults faults;
   private final List<Warning> warnings;
 
-  InputTables(Plan plan, Faults faults, List<Warning> warnings) {
-    this.plan = plan;
+  InputTables(String planFile, Faults faults, List<Warning> warnings) {
+    this.planFile = planFile;
     this.faults = faults;
     this.warnings = warnings;
   }
@@ -50,7 +49,7 @@ final class InputTables {
     if (reader == null) {
       faults.add(
           "a file of this kind cannot be read: " + name,
-          plan.file() + " " + key,
+          planFile + " " + key,
           ENDINGS,
           "save it as one of these");
       return Optional.empty();
@@ -74,20 +73,20 @@ final class InputTables {
 
   private Optional<Path> find(String name, String key) {
     try {
-      Path folder = Path.of(plan.file()).toAbsolutePath().getParent();
+      Path folder = Path.of(planFile).toAbsolutePath().getParent();
       Path file = folder == null ? Path.of(name) : folder.resolve(name);
       if (Files.isRegularFile(file)) {
         return Optional.of(file);
       }
       faults.add(
           (Files.exists(file) ? "not a file: " : "no such file: ") + name,
-          plan.file() + " " + key,
+          planFile + " " + key,
           "a file, its path relative to the plan's folder",
           "check the name and where the file lies; looked for " + file);
     } catch (InvalidPathException e) {
       faults.add(
           "not a file name: " + name,
-          plan.file() + " " + key,
+          planFile + " " + key,
           "a file, its path relative to the plan's folder",
           "check the name");
     }

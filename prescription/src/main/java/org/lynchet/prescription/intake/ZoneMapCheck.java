@@ -15,17 +15,16 @@ import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.prescription.fault.Faults;
-import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 
 /** Makes management zones of the features of a table: those of one name are one zone. */
 final class ZoneMapCheck {
-  private final Plan plan;
+  private final boolean repair;
   private final ManagementZoneMap map;
   private final Faults faults;
 
-  ZoneMapCheck(Plan plan, ManagementZoneMap map, Faults faults) {
-    this.plan = plan;
+  ZoneMapCheck(boolean repair, ManagementZoneMap map, Faults faults) {
+    this.repair = repair;
     this.map = map;
     this.faults = faults;
   }
@@ -79,7 +78,7 @@ final class ZoneMapCheck {
       return;
     }
     String problem = AreaRepair.problem(area);
-    if (problem != null && !plan.field().repair()) {
+    if (problem != null && !repair) {
       faults.add(
           "management zone '" + name + "' is not a valid area: " + problem,
           place,

@@ -10,6 +10,8 @@ import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.intake.FieldIntake;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
+import org.lynchet.prescription.plan.PlanReading;
+import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -32,9 +34,21 @@ public final class Workflow {
    * @throws RejectedException with every fault of the plan, or else of its data
    */
   public static Prepared prepare(Path planFile) throws RejectedException {
-    Plan plan = PlanFile.read(planFile);
+    Plan plan = readPlan(planFile);
     FieldLayout layout = FieldLayout.of(plan, FieldIntake.read(plan));
     return new Prepared(layout, Summary.of(layout));
+  }
+
+  /** Reads a plan; if it has faults, those of the field's files are reported with them. */
+  private static Plan readPlan(Path planFile) throws RejectedException {
+    Faults faults = new Faults();
+    PlanReading reading = PlanFile.read(planFile, faults);
+    PlannedField field = reading.field();
+    if (reading.plan() == null && field != null) {
+      FieldIntake.check(planFile.toString(), field, faults);
+    }
+    faults.throwIfAny();
+    return Optional.ofNullable(reading.plan()).orElseThrow();
   }
 
   /**
