@@ -1,6 +1,7 @@
 package org.lynchet.integration.witness.coverage;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.coverage.CoverageUnion;
 import org.locationtech.jts.coverage.CoverageValidator;
 import org.locationtech.jts.geom.Coordinate;
@@ -16,44 +17,58 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 import org.lynchet.integration.witness.Finding;
 import org.lynchet.integration.witness.Findings;
+import org.lynchet.integration.witness.ground.GroundPlane;
 
 /**
  * Checks that zones are an edge-matched partition of a field.
  *
- * <p>Known limit: where a cut meets the boundary between two of its vertices, the rounded crossing
- * lies up to half a unit of the last decimal beside the boundary's edge. The zones' union and the
- * field then differ by hair-thin triangles, so their areas are compared within a tolerance; between
- * zones there is none.
+ * <p>Between zones nothing is tolerated: they must match as the numbers stand in the file. Between
+ * the zones' outline and the field's boundary there is a tolerance, since a cut that meets the
+ * boundary between two of its vertices adds a vertex there, and that is rounded. They are compared
+ * on the ground: read as straight in longitude and latitude, a boundary's long edge would run
+ * beside vertices that are on it.
  */
 public final class CoverageWitness {
   /** The pattern of the DE-9IM matrix for interiors that share something. */
   private static final String INTERIORS_MEET = "T********";
 
-  /** Two units of the ninth decimal: rounding moves a crossing by at most 0.71 of one. */
-  private static final double OUTLINE_DEGREES = 2e-9;
+  /** Half a unit of the ninth decimal of a degree both ways is 0.08 mm. */
+  private static final double ROUNDING_METRES = 1e-4;
+
+  private static final double EARTH_RADIUS_METRES = 6_371_008.8;
 
   private final List<Geometry> zones;
   private final Geometry field;
-  private final double areaTolerance;
+  private final UnaryOperator<Geometry> ground;
+  private final double tolerance;
   private final Findings findings = new Findings();
 
-  private CoverageWitness(List<Geometry> zones, Geometry field, double areaTolerance) {
+  private CoverageWitness(
+      List<Geometry> zones, Geometry field, UnaryOperator<Geometry> ground, double tolerance) {
     this.zones = zones;
     this.field = field;
-    this.areaTolerance = areaTolerance;
+    this.ground = ground;
+    this.tolerance = tolerance;
   }
 
   /**
    * Looks at all zones of one field.
    *
    * @param zones in the order of the file; findings count them from 1
-   * @param field the boundary, valid, in the same coordinates
-   * @param areaTolerance the part of the field's area that zones and field may differ by, such as
-   *     1e-8
+   * @param field the boundary, valid; both in longitude and latitude
    * @return what is wrong; empty if nothing is
    */
-  public static List<Finding> inspect(List<Geometry> zones, Geometry field, double areaTolerance) {
-    CoverageWitness witness = new CoverageWitness(zones, field, areaTolerance);
+  public static List<Finding> inspect(List<Geometry> zones, Geometry field) {
+    GroundPlane plane = GroundPlane.at(field.getEnvelopeInternal().centre());
+    double extent = plane.project(field).getEnvelopeInternal().getDiameter();
+    double bow = Math.pow(extent, 3) / 16 / Math.pow(EARTH_RADIUS_METRES, 2);
+    return inspect(zones, field, plane::project, ROUNDING_METRES + bow);
+  }
+
+  /** Looks at zones in any coordinates, with what makes a plane of them and a tolerance in that. */
+  static List<Finding> inspect(
+      List<Geometry> zones, Geometry field, UnaryOperator<Geometry> ground, double tolerance) {
+    CoverageWitness witness = new CoverageWitness(zones, field, ground, tolerance);
     if (witness.checkEach()) {
       witness.checkEdges();
       witness.checkOverlaps();
@@ -113,11 +128,21 @@ public final class CoverageWitness {
         "parts of the zones' union",
         union.getNumGeometries(),
         field.getNumGeometries());
-    checkOutline("outline of the zones' union", union.getBoundary(), field.getBoundary());
-    checkOutline("boundary of the field", field.getBoundary(), union.getBoundary());
-    checkSame("in area", union.getArea() - field.getArea());
-    Geometry difference = OverlayNGRobust.overlay(union, field, OverlayNG.SYMDIFFERENCE);
-    checkSame("by " + at(difference), difference.getArea());
+    compare(ground.apply(union), ground.apply(field));
+  }
+
+  private void compare(Geometry union, Geometry expected) {
+    checkOutline("outline of the zones' union", union.getBoundary(), expected.getBoundary());
+    checkOutline("boundary of the field", expected.getBoundary(), union.getBoundary());
+    double most = tolerance * expected.getLength();
+    double more = union.getArea() - expected.getArea();
+    Geometry difference = OverlayNGRobust.overlay(union, expected, OverlayNG.SYMDIFFERENCE);
+    if (Math.abs(more) > most || difference.getArea() > most) {
+      findings.add(
+          CoverageRule.SAME_AREA,
+          "union of all zones",
+          "area more by " + more + ", difference of " + difference.getArea() + at(difference));
+    }
   }
 
   /** A slit that is open to the outside has a tip, and that is far from the field's boundary. */
@@ -125,24 +150,15 @@ public final class CoverageWitness {
     IndexedFacetDistance distance = new IndexedFacetDistance(expected);
     for (Coordinate c : outline.getCoordinates()) {
       double apart = distance.distance(outline.getFactory().createPoint(c));
-      if (apart > OUTLINE_DEGREES) {
+      if (apart > tolerance) {
         findings.add(CoverageRule.SAME_OUTLINE, where, c.x + " " + c.y + " is off by " + apart);
       }
     }
   }
 
-  private void checkSame(String how, double area) {
-    if (Math.abs(area) > areaTolerance * field.getArea()) {
-      findings.add(
-          CoverageRule.SAME_AREA,
-          "union of all zones",
-          "differs from the field " + how + ", " + area / field.getArea() + " of the field");
-    }
-  }
-
   private static String at(Geometry difference) {
     Coordinate c = difference.getCoordinate();
-    return c == null ? "nothing" : "an area at " + c.x + " " + c.y;
+    return c == null ? "" : " at " + c.x + " " + c.y;
   }
 
   private static int holes(Geometry polygonal) {

@@ -7,19 +7,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.lynchet.integration.witness.Finding;
 import org.lynchet.integration.witness.Sample;
+import org.lynchet.integration.witness.ground.GroundTruth;
 
 /** The witness is silent on a partition and names each way of not being one. */
 class CoverageWitnessTest {
-  private static final double TOLERANCE = 1e-9;
+  private static final double TOLERANCE = 2e-9;
   private static final String FIELD = "POLYGON((0 0,9 0,9 6,0 6,0 0),(4 2,4 4,5 4,5 2,4 2))";
   private static final String LEFT = "POLYGON((0 0,4 0,4 2,4 4,4 6,0 6,0 0))";
   private static final String BELOW = "POLYGON((4 0,5 0,5 2,4 2,4 0))";
@@ -75,9 +79,28 @@ class CoverageWitnessTest {
   void namesDisplacedUnion() throws ParseException {
     String shifted = "POLYGON((1 0,10 0,10 6,1 6,1 0),(4 2,4 4,5 4,5 2,4 2))";
     Geometry field = new WKTReader().read(FIELD);
-    assertThat(CoverageWitness.inspect(List.of(new WKTReader().read(shifted)), field, TOLERANCE))
+    Geometry zone = new WKTReader().read(shifted);
+    assertThat(CoverageWitness.inspect(List.of(zone), field, UnaryOperator.identity(), TOLERANCE))
         .extracting(Finding::rule)
         .contains(CoverageRule.SAME_AREA);
+  }
+
+  /** A field of 5 km at 60 degrees: an edge that runs east bows by 0.8 m in longitude, latitude. */
+  @Test
+  void silentOnVertexThatIsOnTheGroundOnALongEdge() {
+    Coordinate sw = new Coordinate(-94, 60);
+    Coordinate se = GroundTruth.point(sw, 90, 5000);
+    Coordinate middle = GroundTruth.point(sw, 90, 2500);
+    Coordinate beside = new Coordinate(middle.x, middle.y + 5e-9); // 0.56 mm
+    Coordinate north = GroundTruth.point(middle, 0, 2000);
+    GeometryFactory factory = new GeometryFactory();
+    Geometry field = factory.createPolygon(new Coordinate[] {sw, se, north, sw});
+    for (Coordinate foot : List.of(middle, beside)) {
+      Geometry left = factory.createPolygon(new Coordinate[] {sw, foot, north, sw});
+      Geometry right = factory.createPolygon(new Coordinate[] {foot, se, north, foot});
+      assertThat(CoverageWitness.inspect(List.of(left, right), field).isEmpty())
+          .isEqualTo(foot.equals(middle));
+    }
   }
 
   @Test
@@ -96,6 +119,7 @@ class CoverageWitnessTest {
     for (String zone : Arrays.asList(zones)) {
       geometries.add(reader.read(zone));
     }
-    return CoverageWitness.inspect(geometries, reader.read(FIELD), TOLERANCE);
+    return CoverageWitness.inspect(
+        geometries, reader.read(FIELD), UnaryOperator.identity(), TOLERANCE);
   }
 }

@@ -4,7 +4,7 @@
  *
  * <p>Geometry is compared by the JTS Topology Suite's own validators ({@code CoverageValidator},
  * {@code IsValidOp}, {@code RelateNG}); coordinates are longitude and latitude as they stand in the
- * file. Valid input is any list of geometries.
+ * file, and outlines are compared on the ground. Valid input is any list of geometries.
  */
 @NullMarked
 package org.lynchet.integration.witness.coverage;
