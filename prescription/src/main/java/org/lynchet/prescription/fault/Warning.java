@@ -12,8 +12,11 @@ public record Warning(Code code, String text) implements Serializable {
 
   /** The kinds of warning. */
   public enum Code {
-    /** A shapefile came without a .prj and was taken as longitude and latitude. */
-    NO_CRS_DECLARED,
+    /**
+     * A file's coordinate system was not declared, and it was taken as longitude and latitude; or it
+     * could be brought to them only nearly.
+     */
+    COORDINATE_SYSTEM,
     /** The boundary was self-intersecting and was repaired on request. */
     BOUNDARY_REPAIRED,
     /** Management zones overlap; the first in the file was taken. */

@@ -11,6 +11,7 @@ import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.crs.LonLat;
+import org.lynchet.formats.crs.LonLatTable;
 import org.lynchet.formats.csv.VertexCsv;
 import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.formats.shapefile.Shapefile;
@@ -55,14 +56,11 @@ final class InputTables {
       return Optional.empty();
     }
     try {
-      LonLat lonLat = LonLat.of(reader.read(file.get()));
-      if (lonLat.assumed()) {
+      LonLatTable lonLat = LonLat.of(reader.read(file.get()), name);
+      for (String note : lonLat.notes()) {
         warnings.add(
             new Warning(
-                Warning.Code.NO_CRS_DECLARED,
-                name
-                    + " does not say which coordinate system it is in (no .prj); its numbers can be"
-                    + " longitude and latitude and were taken as that: check the map"));
+                Warning.Code.COORDINATE_SYSTEM, name + ": " + note + " Check where the map lies."));
       }
       return Optional.of(lonLat.table());
     } catch (FormatException e) {
