@@ -1,13 +1,11 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
@@ -19,11 +17,12 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
- * Nodes lines together on a grid and finds the faces between them.
+ * Nodes areas and lines together on a grid and finds the faces between them.
  *
  * <p>Lines that meet, cross, or pass within half a grid step of a vertex come to share that vertex,
- * so that faces match. A node that is the grid point of a known vertex is that vertex, with its own
- * unrounded place; other nodes become new vertices.
+ * so that faces match. A node at the place of a known vertex is that vertex, others become new
+ * ones. What a face lies in is not asked of a place in it, since faces can be as thin as the grid,
+ * but follows from the edges around it: see {@link Windings}.
  */
 final class Arrangement {
   private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -33,11 +32,15 @@ final class Arrangement {
   private final PrecisionModel grid;
   private final Map<Coordinate, Integer> vertexAt = new HashMap<>();
   private final List<SegmentString> lines = new ArrayList<>();
+  private final EdgeMap lineAlong = new EdgeMap(64);
+
+  /** What a line was added as: the border of an area, which is on its left, or a mere line. */
+  private record Source(int number, boolean isArea) {}
 
   /**
    * Begins an arrangement.
    *
-   * @param vertices gets new nodes added
+   * @param vertices places on the grid; gets new nodes added
    * @param place which of their places the lines are in
    * @param stepsPerUnit grid points in a metre or a degree
    */
@@ -47,37 +50,38 @@ final class Arrangement {
     this.grid = new PrecisionModel(stepsPerUnit);
   }
 
-  /** Adds a ring of known vertices. */
-  void addRing(int[] ring) {
+  /** Adds a ring of known vertices that has an area on its left. */
+  void addRing(int[] ring, int area) {
     Coordinate[] line = Rings.coordinates(vertices, ring, place);
     for (int i = 0; i < ring.length; i++) {
-      vertexAt.putIfAbsent(onGrid(line[i]), ring[i]);
+      Coordinate onGrid = new Coordinate(line[i]);
+      grid.makePrecise(onGrid);
+      vertexAt.putIfAbsent(onGrid, ring[i]);
     }
-    addLine(line);
+    addRing(line, area);
   }
 
-  /** Adds any line. */
-  void addLine(Coordinate[] line) {
-    lines.add(new NodedSegmentString(line, null));
+  /** Adds a closed line that has an area on its left. */
+  void addRing(Coordinate[] line, int area) {
+    lines.add(new NodedSegmentString(line, new Source(area, true)));
   }
 
-  private Coordinate onGrid(Coordinate at) {
-    Coordinate rounded = new Coordinate(at);
-    grid.makePrecise(rounded);
-    return rounded;
+  /** Adds an open line. */
+  void addLine(Coordinate[] line, int number) {
+    lines.add(new NodedSegmentString(line, new Source(number, false)));
   }
 
   /** A face between lines. */
   static final class Face {
-    /** A place inside it. */
-    final Coordinate inside;
-
     /** An outer ring, counter-clockwise, and holes, clockwise. */
     final int[][] rings;
 
-    Face(Coordinate inside, int[][] rings) {
-      this.inside = inside;
+    /** Numbers of the areas that it lies in, rising. */
+    final int[] areas;
+
+    Face(int[][] rings, int[] areas) {
       this.rings = rings;
+      this.areas = areas;
     }
   }
 
@@ -85,39 +89,69 @@ final class Arrangement {
   List<Face> faces() {
     SnapRoundingNoder noder = new SnapRoundingNoder(grid);
     noder.computeNodes(lines);
-    Collection<?> noded = noder.getNodedSubstrings();
-    Map<Geometry, LineString> distinct = new LinkedHashMap<>();
-    for (Object substring : noded) {
-      Coordinate[] coordinates = ((SegmentString) substring).getCoordinates();
-      for (int i = 0; i + 1 < coordinates.length; i++) {
-        if (!coordinates[i].equals2D(coordinates[i + 1])) {
-          LineString segment =
-              FACTORY.createLineString(new Coordinate[] {coordinates[i], coordinates[i + 1]});
-          distinct.putIfAbsent(segment.norm(), segment);
+    Windings windings = new Windings();
+    Polygonizer polygonizer = new Polygonizer();
+    EdgeMap known = new EdgeMap(1024);
+    for (Object substring : noder.getNodedSubstrings()) {
+      SegmentString noded = (SegmentString) substring;
+      Coordinate[] coordinates = noded.getCoordinates();
+      int u = vertexOf(coordinates[0]);
+      for (int i = 1; i < coordinates.length; i++) {
+        int v = vertexOf(coordinates[i]);
+        if (u != v) {
+          label(u, v, (Source) noded.getData(), windings);
+          if (known.put(Math.min(u, v), Math.max(u, v), 1) == EdgeMap.ABSENT) {
+            polygonizer.add(segment(coordinates[i - 1], coordinates[i]));
+          }
         }
+        u = v;
       }
     }
-    Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(distinct.values());
-    List<Face> faces = new ArrayList<>();
+    List<int[][]> faces = new ArrayList<>();
     for (Object polygon : polygonizer.getPolygons()) {
-      faces.add(face((Polygon) polygon));
+      faces.add(rings((Polygon) polygon));
     }
-    return faces;
+    int[][] areas = windings.areasOf(faces);
+    List<Face> result = new ArrayList<>(areas.length);
+    for (int f = 0; f < areas.length; f++) {
+      result.add(new Face(faces.get(f), areas[f]));
+    }
+    return result;
   }
 
-  private Face face(Polygon polygon) {
+  /**
+   * The number of the open line that runs along an edge of a face; its complement if it runs the
+   * other way; {@link EdgeMap#ABSENT} if none does.
+   */
+  int lineAlong(int from, int to) {
+    return lineAlong.get(from, to);
+  }
+
+  private void label(int u, int v, Source source, Windings windings) {
+    if (source.isArea()) {
+      windings.add(u, v, source.number());
+    } else {
+      lineAlong.put(u, v, source.number());
+      lineAlong.put(v, u, ~source.number());
+    }
+  }
+
+  private static LineString segment(Coordinate from, Coordinate to) {
+    return FACTORY.createLineString(new Coordinate[] {from, to});
+  }
+
+  private int[][] rings(Polygon polygon) {
     int[][] rings = new int[1 + polygon.getNumInteriorRing()][];
     rings[0] = ring(polygon.getExteriorRing(), true);
     for (int i = 1; i < rings.length; i++) {
       rings[i] = ring(polygon.getInteriorRingN(i - 1), false);
     }
-    return new Face(polygon.getInteriorPoint().getCoordinate(), rings);
+    return rings;
   }
 
   private int[] ring(LinearRing line, boolean outer) {
     Coordinate[] coordinates = line.getCoordinates();
-    boolean reverse = org.locationtech.jts.algorithm.Orientation.isCCW(coordinates) != outer;
+    boolean reverse = Orientation.isCCW(coordinates) != outer;
     int[] ring = new int[coordinates.length - 1];
     for (int i = 0; i < ring.length; i++) {
       ring[reverse ? ring.length - 1 - i : i] = vertexOf(coordinates[i]);

@@ -27,17 +27,16 @@ final class BentCuts {
   /**
    * Draws.
    *
-   * @param size how many of the vertices to heed
    * @param cuts rising offsets
    */
-  static BentCuts through(Vertices vertices, int size, double[] cuts) {
+  static BentCuts through(Vertices vertices, double[] cuts) {
     double low = 0;
     double high = 0;
     List<List<Coordinate>> on = new ArrayList<>();
     for (int cut = 0; cut < cuts.length; cut++) {
       on.add(new ArrayList<>());
     }
-    for (int v = 0; v < size; v++) {
+    for (int v = 0; v < vertices.size(); v++) {
       low = Math.min(low, vertices.y(v));
       high = Math.max(high, vertices.y(v));
       int right = straightBand(cuts, vertices.x(v));
@@ -58,38 +57,44 @@ final class BentCuts {
     return bent;
   }
 
-  /** Adds the cuts to an arrangement. */
+  /** Adds the cuts to an arrangement, numbered from 0. */
   void addTo(Arrangement arrangement) {
-    lines.forEach(arrangement::addLine);
+    for (int cut = 0; cut < lines.size(); cut++) {
+      arrangement.addLine(lines.get(cut), cut);
+    }
   }
 
-  /** The band in which a place between the cuts lies. */
-  int band(Coordinate at) {
-    int band = straightBand(cuts, at.x);
-    while (band > 0 && offset(band - 1, at.y) > at.x) {
-      band--;
-    }
-    while (band < cuts.length && offset(band, at.y) <= at.x) {
-      band++;
-    }
-    return band;
-  }
-
-  /** The offset of a cut at a distance along the AB line. */
-  private double offset(int cut, double along) {
-    Coordinate[] line = lines.get(cut);
-    int low = 0;
-    int high = line.length - 1;
-    while (high - low > 1) {
-      int middle = (low + high) >>> 1;
-      if (line[middle].y <= along) {
-        low = middle;
-      } else {
-        high = middle;
+  /**
+   * The band in which a face lies: a cut along one of its edges tells; if there is none, the face
+   * touches cuts in vertices at most, and the place farthest from them tells.
+   */
+  int band(int[][] face, Arrangement arrangement, Vertices vertices) {
+    double clear = -1;
+    double clearest = 0;
+    for (int[] ring : face) {
+      int u = ring[ring.length - 1];
+      for (int v : ring) {
+        int cut = arrangement.lineAlong(u, v);
+        if (cut != EdgeMap.ABSENT) {
+          return cut >= 0 ? cut : ~cut + 1;
+        }
+        double x = (vertices.x(u) + vertices.x(v)) / 2;
+        double distance = distanceToCut(x);
+        if (distance > clear) {
+          clear = distance;
+          clearest = x;
+        }
+        u = v;
       }
     }
-    double t = (along - line[low].y) / (line[high].y - line[low].y);
-    return line[low].x + t * (line[high].x - line[low].x);
+    return straightBand(cuts, clearest);
+  }
+
+  private double distanceToCut(double x) {
+    int band = straightBand(cuts, x);
+    double left = band > 0 ? x - cuts[band - 1] : Double.POSITIVE_INFINITY;
+    double right = band < cuts.length ? cuts[band] - x : Double.POSITIVE_INFINITY;
+    return Math.min(left, right);
   }
 
   private static int straightBand(double[] cuts, double x) {

@@ -16,25 +16,28 @@ import java.util.Map;
  */
 final class FaceJoiner {
   private final Vertices vertices;
+  private final Rings.Place place;
   private final Map<Integer, List<Integer>> outgoing = new LinkedHashMap<>();
 
-  private FaceJoiner(Vertices vertices) {
+  private FaceJoiner(Vertices vertices, Rings.Place place) {
     this.vertices = vertices;
+    this.place = place;
   }
 
   /**
    * Joins.
    *
+   * @param place in which of the vertices' places the polygons are valid
    * @param polygons each an outer ring, counter-clockwise, and holes, clockwise
    * @return polygons of the same form, one for each connected part; none if nothing has area
    */
-  static List<int[][]> join(Vertices vertices, List<int[][]> polygons) {
-    FaceJoiner joiner = new FaceJoiner(vertices);
+  static List<int[][]> join(Vertices vertices, Rings.Place place, List<int[][]> polygons) {
+    FaceJoiner joiner = new FaceJoiner(vertices, place);
     joiner.keepOutsideEdges(polygons);
     List<int[]> outer = new ArrayList<>();
     List<int[]> holes = new ArrayList<>();
     for (int[] loop : joiner.loops()) {
-      double area = Rings.signedArea(vertices, loop);
+      double area = Rings.signedArea(vertices, place, loop);
       if (area > 0) {
         outer.add(loop);
       } else if (area < 0) {
@@ -125,7 +128,9 @@ final class FaceJoiner {
   }
 
   private double angle(int from, int to) {
-    return Math.atan2(vertices.y(to) - vertices.y(from), vertices.x(to) - vertices.x(from));
+    return Math.atan2(
+        vertices.second(place, to) - vertices.second(place, from),
+        vertices.first(place, to) - vertices.first(place, from));
   }
 
   private static void splitAtRepeats(List<Integer> ring, List<int[]> loops) {
@@ -149,13 +154,13 @@ final class FaceJoiner {
   private List<int[][]> assemble(List<int[]> outer, List<int[]> holes) {
     List<List<int[]>> polygons = new ArrayList<>();
     outer.stream()
-        .sorted(Comparator.comparingDouble(ring -> Rings.signedArea(vertices, ring)))
+        .sorted(Comparator.comparingDouble(ring -> Rings.signedArea(vertices, place, ring)))
         .forEach(ring -> polygons.add(new ArrayList<>(List.of(ring))));
     for (int[] hole : holes) {
-      double x = (vertices.x(hole[0]) + vertices.x(hole[1])) / 2;
-      double y = (vertices.y(hole[0]) + vertices.y(hole[1])) / 2;
+      double x = (vertices.first(place, hole[0]) + vertices.first(place, hole[1])) / 2;
+      double y = (vertices.second(place, hole[0]) + vertices.second(place, hole[1])) / 2;
       polygons.stream()
-          .filter(polygon -> Rings.contains(vertices, polygon.get(0), x, y))
+          .filter(polygon -> Rings.contains(vertices, place, polygon.get(0), x, y))
           .findFirst()
           .ifPresent(polygon -> polygon.add(hole));
     }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
-import org.locationtech.jts.geom.Location;
 
 /**
  * Cuts regions along parallel lines by noding everything together: slower than {@link
@@ -14,9 +12,6 @@ import org.locationtech.jts.geom.Location;
  * <p>The cuts are {@link BentCuts}: they run through the boundary vertices that lie on them.
  */
 final class NodedCutter {
-  /** Grid points in a metre: fine enough that strip edges keep to 0.001 mm. */
-  static final double STEPS_PER_METRE = 1e8;
-
   private NodedCutter() {}
 
   /** The band and the region that a face lies in. */
@@ -30,34 +25,30 @@ final class NodedCutter {
    * @param cuts rising offsets
    */
   static List<Cell> cut(Vertices vertices, List<Region> regions, double[] cuts) {
-    int known = vertices.size();
-    Arrangement arrangement = new Arrangement(vertices, Rings.Place.OFFSET, STEPS_PER_METRE);
-    for (Region region : regions) {
-      for (int[] ring : region.rings) {
-        arrangement.addRing(ring);
+    BentCuts lines = BentCuts.through(vertices, cuts);
+    Arrangement arrangement =
+        new Arrangement(vertices, Rings.Place.OFFSET, Vertices.STEPS_PER_METRE);
+    for (int r = 0; r < regions.size(); r++) {
+      for (int[] ring : regions.get(r).rings) {
+        arrangement.addRing(ring, r);
       }
     }
-    BentCuts lines = BentCuts.through(vertices, known, cuts);
     lines.addTo(arrangement);
-    List<IndexedPointInAreaLocator> locators = new ArrayList<>();
-    for (Region region : regions) {
-      locators.add(
-          new IndexedPointInAreaLocator(Rings.polygon(vertices, region.rings, Rings.Place.OFFSET)));
-    }
     Map<Key, List<int[][]>> faces = new LinkedHashMap<>();
     for (Arrangement.Face face : arrangement.faces()) {
-      for (int r = 0; r < regions.size(); r++) {
-        if (locators.get(r).locate(face.inside) != Location.EXTERIOR) {
-          int band = regions.get(r).label.headland() ? Cell.NO_BAND : lines.band(face.inside);
-          faces.computeIfAbsent(new Key(r, band), key -> new ArrayList<>()).add(face.rings);
-          break;
-        }
+      if (face.areas.length > 0) {
+        int r = face.areas[0];
+        int band =
+            regions.get(r).label.headland()
+                ? Cell.NO_BAND
+                : lines.band(face.rings, arrangement, vertices);
+        faces.computeIfAbsent(new Key(r, band), key -> new ArrayList<>()).add(face.rings);
       }
     }
     List<Cell> cells = new ArrayList<>();
     faces.forEach(
         (key, polygons) -> {
-          for (int[][] rings : FaceJoiner.join(vertices, polygons)) {
+          for (int[][] rings : FaceJoiner.join(vertices, Rings.Place.OFFSET, polygons)) {
             cells.add(new Cell(regions.get(key.region()).label, key.band(), rings));
           }
         });

@@ -257,7 +257,7 @@ final class ParallelCutter {
     for (Piece piece : pieces) {
       if (piece.region == hole.region
           && piece.band == hole.band
-          && Rings.contains(vertices, piece.ring, x, y)) {
+          && Rings.contains(vertices, Rings.Place.OFFSET, piece.ring, x, y)) {
         piece.holes.add(hole.ring);
         return true;
       }

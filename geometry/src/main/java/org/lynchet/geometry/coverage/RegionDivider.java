@@ -1,21 +1,22 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.RingClipper;
 
 /** Divides a field by headland and management zones, all lines noded together. */
 final class RegionDivider {
@@ -26,6 +27,12 @@ final class RegionDivider {
 
   /** How far the buffer may simplify its input, as a share of its width: 2 mm of 20 m. */
   private static final double SIMPLIFY_FACTOR = 1e-4;
+
+  /** Numbers of the areas in the arrangement. */
+  private static final int FIELD = 0;
+
+  private static final int INNER = 1;
+  private static final int FIRST_ZONE = 2;
 
   private final FieldShape field;
   private final @Nullable Headland headland;
@@ -41,57 +48,55 @@ final class RegionDivider {
   }
 
   Regions divide() {
-    Geometry whole = polygons(true);
     Arrangement arrangement =
-        new Arrangement(vertices, Rings.Place.OFFSET, NodedCutter.STEPS_PER_METRE);
+        new Arrangement(vertices, Rings.Place.OFFSET, Vertices.STEPS_PER_METRE);
     for (int[][] part : field.parts()) {
       for (int[] ring : part) {
-        arrangement.addRing(ring);
+        arrangement.addRing(ring, FIELD);
       }
     }
-    IndexedPointInAreaLocator inField = new IndexedPointInAreaLocator(whole);
-    IndexedPointInAreaLocator inside = null;
     if (headland != null) {
-      Geometry inner = shrink(polygons(headland.aroundHoles()), headland.widthMetres());
-      addLines(arrangement, inner);
-      inside = new IndexedPointInAreaLocator(inner);
+      addArea(arrangement, inner(headland), INNER, line -> line);
     }
-    List<IndexedPointInAreaLocator> inZone = new ArrayList<>();
-    for (ManagementZone zone : zones) {
-      Geometry area = toOffset(zone.area());
-      addLines(arrangement, area, whole.getEnvelopeInternal());
-      inZone.add(new IndexedPointInAreaLocator(area));
+    Envelope near = polygons(false).getEnvelopeInternal();
+    near.expandBy(1);
+    RingClipper clipper = new RingClipper(near);
+    for (int z = 0; z < zones.size(); z++) {
+      Geometry area = toOffset(zones.get(z).area());
+      addArea(arrangement, area, FIRST_ZONE + z, clipper::clip);
     }
     Map<RegionLabel, List<int[][]>> faces = new LinkedHashMap<>();
     for (Arrangement.Face face : arrangement.faces()) {
-      if (inField.locate(face.inside) != Location.EXTERIOR) {
-        boolean isHeadland = inside != null && inside.locate(face.inside) == Location.EXTERIOR;
-        int zone = zone(face, inZone);
-        faces
-            .computeIfAbsent(new RegionLabel(isHeadland, zone), key -> new ArrayList<>())
-            .add(face.rings);
+      if (contains(face.areas, FIELD)) {
+        faces.computeIfAbsent(label(face), key -> new ArrayList<>()).add(face.rings);
       }
     }
     List<Region> regions = new ArrayList<>();
     faces.forEach(
         (label, polygons) ->
-            FaceJoiner.join(vertices, polygons)
+            FaceJoiner.join(vertices, Rings.Place.OFFSET, polygons)
                 .forEach(rings -> regions.add(new Region(label, rings))));
     return new Regions(vertices, regions, overlap);
   }
 
-  private int zone(Arrangement.Face face, List<IndexedPointInAreaLocator> inZone) {
-    int found = RegionLabel.NO_ZONE;
-    for (int z = 0; z < inZone.size(); z++) {
-      if (inZone.get(z).locate(face.inside) != Location.EXTERIOR) {
-        if (found != RegionLabel.NO_ZONE) {
-          overlap += Rings.area(vertices, face.rings);
-          break;
-        }
-        found = z;
-      }
+  private RegionLabel label(Arrangement.Face face) {
+    boolean isHeadland = headland != null && !contains(face.areas, INNER);
+    int firstZone = Arrays.binarySearch(face.areas, FIRST_ZONE);
+    firstZone = firstZone < 0 ? -firstZone - 1 : firstZone;
+    int inZones = face.areas.length - firstZone;
+    if (inZones > 1) {
+      overlap += Rings.area(vertices, face.rings);
     }
-    return found;
+    int zone = inZones == 0 ? RegionLabel.NO_ZONE : face.areas[firstZone] - FIRST_ZONE;
+    return new RegionLabel(isHeadland, zone);
+  }
+
+  private static boolean contains(int[] areas, int area) {
+    return Arrays.binarySearch(areas, area) >= 0;
+  }
+
+  private Geometry inner(Headland headland) {
+    return shrink(polygons(headland.aroundHoles()), headland.widthMetres());
   }
 
   private Geometry polygons(boolean withHoles) {
@@ -124,19 +129,20 @@ final class RegionDivider {
     return copy;
   }
 
-  private static void addLines(Arrangement arrangement, Geometry area) {
-    addLines(arrangement, area, area.getEnvelopeInternal());
-  }
-
-  /** Adds those segments of an area's rings that come near the field. */
-  private static void addLines(Arrangement arrangement, Geometry area, Envelope near) {
-    for (Object line : LinearComponentExtracter.getLines(area)) {
-      Coordinate[] coordinates = ((LineString) line).getCoordinates();
-      for (int i = 0; i + 1 < coordinates.length; i++) {
-        if (near.intersects(coordinates[i], coordinates[i + 1])) {
-          arrangement.addLine(new Coordinate[] {coordinates[i], coordinates[i + 1]});
-        }
-      }
-    }
+  /** Adds an area's rings, turned so that the area is on their left. */
+  private static void addArea(
+      Arrangement arrangement, Geometry area, int number, UnaryOperator<Coordinate[]> clip) {
+    Geometry turned = area.norm();
+    turned.apply(
+        (GeometryComponentFilter)
+            component -> {
+              if (component instanceof LinearRing ring) {
+                // Normal form has the area on the right.
+                Coordinate[] line = clip.apply(ring.reverse().getCoordinates());
+                if (line.length > 3) {
+                  arrangement.addRing(line, number);
+                }
+              }
+            });
   }
 }

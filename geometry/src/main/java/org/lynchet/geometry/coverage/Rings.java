@@ -19,14 +19,19 @@ final class Rings {
 
   /** The area that a ring bounds in square metres; negative if it bounds it on its right. */
   static double signedArea(Vertices vertices, int[] ring) {
-    double x0 = vertices.x(ring[0]);
-    double y0 = vertices.y(ring[0]);
+    return signedArea(vertices, Place.OFFSET, ring);
+  }
+
+  /** The area that a ring bounds in square metres or degrees; negative if on its right. */
+  static double signedArea(Vertices vertices, Place place, int[] ring) {
+    double x0 = vertices.first(place, ring[0]);
+    double y0 = vertices.second(place, ring[0]);
     double twice = 0;
-    double px = vertices.x(ring[ring.length - 1]) - x0;
-    double py = vertices.y(ring[ring.length - 1]) - y0;
+    double px = vertices.first(place, ring[ring.length - 1]) - x0;
+    double py = vertices.second(place, ring[ring.length - 1]) - y0;
     for (int vertex : ring) {
-      double qx = vertices.x(vertex) - x0;
-      double qy = vertices.y(vertex) - y0;
+      double qx = vertices.first(place, vertex) - x0;
+      double qy = vertices.second(place, vertex) - y0;
       twice += px * qy - qx * py;
       px = qx;
       py = qy;
@@ -43,16 +48,16 @@ final class Rings {
     return area;
   }
 
-  /** Whether a ring winds around a place of the offset frame that is not on it. */
-  static boolean contains(Vertices vertices, int[] ring, double x, double y) {
+  /** Whether a ring winds around a place that is not on it. */
+  static boolean contains(Vertices vertices, Place place, int[] ring, double x, double y) {
     boolean inside = false;
     int u = ring[ring.length - 1];
     for (int v : ring) {
-      double uy = vertices.y(u);
-      double vy = vertices.y(v);
+      double uy = vertices.second(place, u);
+      double vy = vertices.second(place, v);
       if (uy > y != vy > y) {
-        double ux = vertices.x(u);
-        double crossing = ux + (vertices.x(v) - ux) * ((y - uy) / (vy - uy));
+        double ux = vertices.first(place, u);
+        double crossing = ux + (vertices.first(place, v) - ux) * ((y - uy) / (vy - uy));
         if (crossing > x) {
           inside = !inside;
         }
@@ -83,8 +88,6 @@ final class Rings {
   }
 
   static Coordinate coordinate(Vertices vertices, int vertex, Place place) {
-    return place == Place.OFFSET
-        ? new Coordinate(vertices.x(vertex), vertices.y(vertex))
-        : new Coordinate(vertices.longitude(vertex), vertices.latitude(vertex));
+    return new Coordinate(vertices.first(place, vertex), vertices.second(place, vertex));
   }
 }

@@ -4,12 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Rounds the vertices of a coverage to 9 decimals of a degree, about 0.1 mm.
@@ -20,8 +14,6 @@ import org.locationtech.jts.index.strtree.STRtree;
  * a neck thinner than the grid falls in two.
  */
 final class Rounding {
-  private static final double STEPS_PER_DEGREE = 1e9;
-
   private Rounding() {}
 
   static Coverage round(Coverage exact) {
@@ -34,35 +26,25 @@ final class Rounding {
 
   private static Coverage mend(Coverage exact, Vertices vertices) {
     List<Cell> cells = exact.cells();
-    Arrangement arrangement = new Arrangement(vertices, Rings.Place.LON_LAT, STEPS_PER_DEGREE);
-    STRtree tree = new STRtree();
+    Arrangement arrangement =
+        new Arrangement(vertices, Rings.Place.LON_LAT, Vertices.STEPS_PER_DEGREE);
     for (int i = 0; i < cells.size(); i++) {
       for (int[] ring : cells.get(i).rings) {
-        arrangement.addRing(ring);
+        arrangement.addRing(ring, i);
       }
-      Polygon polygon = exact.inOffsetFrame(cells.get(i));
-      tree.insert(
-          polygon.getEnvelopeInternal(), new Located(i, new IndexedPointInAreaLocator(polygon)));
     }
     Map<Integer, List<int[][]>> faces = new TreeMap<>();
     for (Arrangement.Face face : arrangement.faces()) {
-      Coordinate inside = vertices.frame().toOffset(face.inside.x, face.inside.y);
-      for (Object candidate : tree.query(new Envelope(inside))) {
-        Located located = (Located) candidate;
-        if (located.locator().locate(inside) != Location.EXTERIOR) {
-          faces.computeIfAbsent(located.cell(), key -> new ArrayList<>()).add(face.rings);
-          break;
-        }
+      if (face.areas.length > 0) {
+        faces.computeIfAbsent(face.areas[0], key -> new ArrayList<>()).add(face.rings);
       }
     }
     List<Cell> mended = new ArrayList<>();
     faces.forEach(
         (cell, polygons) ->
-            FaceJoiner.join(vertices, polygons)
+            FaceJoiner.join(vertices, Rings.Place.LON_LAT, polygons)
                 .forEach(rings -> mended.add(cells.get(cell).withRings(rings))));
     vertices.round();
     return new Coverage(vertices, mended);
   }
-
-  private record Located(int cell, IndexedPointInAreaLocator locator) {}
 }

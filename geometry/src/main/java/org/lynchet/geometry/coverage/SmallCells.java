@@ -127,7 +127,7 @@ final class SmallCells {
       } else if (!members.get(i).isEmpty()) {
         List<int[][]> faces = new ArrayList<>();
         members.get(i).forEach(member -> faces.add(cells.get(member).rings));
-        for (int[][] rings : FaceJoiner.join(vertices, faces)) {
+        for (int[][] rings : FaceJoiner.join(vertices, Rings.Place.OFFSET, faces)) {
           result.add(cells.get(i).withRings(rings));
         }
       }

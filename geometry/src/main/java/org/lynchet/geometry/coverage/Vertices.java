@@ -15,6 +15,15 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 final class Vertices implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /**
+   * Grid points in a metre on which boundaries and nodes lie in the offset frame: 4 nanometres, so
+   * that strip edges keep to 0.001 mm, and a power of two, so that rounding is exact.
+   */
+  static final double STEPS_PER_METRE = 1 << 28;
+
+  /** Grid points in a degree after rounding: 9 decimals, about 0.1 mm. */
+  static final double STEPS_PER_DEGREE = 1e9;
+
   private final OffsetFrame frame;
   private double[] x;
   private double[] y;
@@ -71,10 +80,19 @@ final class Vertices implements Serializable {
     return size++;
   }
 
-  /** Adds a vertex of longitude and latitude. */
+  /** Adds a vertex of longitude and latitude; its place in the offset frame is on the grid. */
   int addLonLat(double longitudeDegrees, double latitudeDegrees) {
     Coordinate at = frame.toOffset(longitudeDegrees, latitudeDegrees);
-    return add(at.x, at.y, longitudeDegrees, latitudeDegrees);
+    return add(onGrid(at.x), onGrid(at.y), longitudeDegrees, latitudeDegrees);
+  }
+
+  /** Adding 0 turns a negative zero, which would be written with a sign, into zero. */
+  private static double roundedTo(double steps, double value) {
+    return Math.rint(value * steps) / steps + 0.0;
+  }
+
+  private static double onGrid(double metres) {
+    return roundedTo(STEPS_PER_METRE, metres);
   }
 
   double x(int vertex) {
@@ -83,6 +101,16 @@ final class Vertices implements Serializable {
 
   double y(int vertex) {
     return y[vertex];
+  }
+
+  /** The first ordinate in one of its two places. */
+  double first(Rings.Place place, int vertex) {
+    return place == Rings.Place.OFFSET ? x[vertex] : longitude[vertex];
+  }
+
+  /** The second ordinate in one of its two places. */
+  double second(Rings.Place place, int vertex) {
+    return place == Rings.Place.OFFSET ? y[vertex] : latitude[vertex];
   }
 
   double longitude(int vertex) {
@@ -107,8 +135,8 @@ final class Vertices implements Serializable {
         longitude[v] = at.x;
         latitude[v] = at.y;
       }
-      double lon = Math.rint(longitude[v] * 1e9) / 1e9;
-      double lat = Math.rint(latitude[v] * 1e9) / 1e9;
+      double lon = roundedTo(STEPS_PER_DEGREE, longitude[v]);
+      double lat = roundedTo(STEPS_PER_DEGREE, latitude[v]);
       moved[v] = lon != longitude[v] || lat != latitude[v];
       longitude[v] = lon;
       latitude[v] = lat;

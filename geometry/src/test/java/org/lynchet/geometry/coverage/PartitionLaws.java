@@ -2,16 +2,22 @@ package org.lynchet.geometry.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.coverage.CoverageValidator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /**
@@ -53,10 +59,60 @@ final class PartitionLaws {
           .as("outer ring of %s is counter-clockwise", polygon)
           .isTrue();
     }
+    matches(polygons);
     Geometry[] faults = CoverageValidator.validate(polygons);
-    assertThat(CoverageValidator.hasInvalidResult(faults))
-        .as("CoverageValidator on %s: %s", List.of(polygons), Arrays.toString(faults))
-        .isFalse();
+    for (Geometry fault : faults) {
+      assertThat(fault == null || touchesItselfAt(polygons, fault))
+          .as("CoverageValidator on %s: %s", List.of(polygons), Arrays.toString(faults))
+          .isTrue();
+    }
+  }
+
+  /**
+   * Known limit of CoverageValidator (JTS 1.20.0, found 2026-11): where a polygon's hole touches
+   * its shell, or two of its holes each other, it looks at one of the two corners at that vertex
+   * only, and reports edges that leave it in the other as lying in the polygon. Such reports are
+   * let pass here; {@link #matches} has judged those cells already.
+   */
+  private static boolean touchesItselfAt(Polygon[] polygons, Geometry fault) {
+    Set<Coordinate> ends = new HashSet<>(List.of(fault.getCoordinates()));
+    for (Polygon polygon : polygons) {
+      Set<Coordinate> seen = new HashSet<>();
+      for (int r = -1; r < polygon.getNumInteriorRing(); r++) {
+        LineString ring = r < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r);
+        for (Coordinate at : new HashSet<>(List.of(ring.getCoordinates()))) {
+          if (!seen.add(at) && ends.contains(at)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Valid polygons whose edges match are a coverage: no edge is walked twice one way, and what is
+   * walked one way only is as long as the boundary of their union.
+   */
+  private static void matches(Polygon[] polygons) {
+    Set<LineSegment> edges = new HashSet<>();
+    for (Polygon polygon : polygons) {
+      for (int r = -1; r < polygon.getNumInteriorRing(); r++) {
+        LineString ring = r < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r);
+        for (int i = 1; i < ring.getNumPoints(); i++) {
+          LineSegment edge = new LineSegment(ring.getCoordinateN(i - 1), ring.getCoordinateN(i));
+          assertThat(edges.add(edge)).as("%s is walked once that way", edge).isTrue();
+        }
+      }
+    }
+    double outside = 0;
+    for (LineSegment edge : edges) {
+      if (!edges.contains(new LineSegment(edge.p1, edge.p0))) {
+        outside += edge.getLength();
+      }
+    }
+    double boundary = OverlayNGRobust.union(List.of(polygons)).getLength();
+    assertThat(outside).as("length of unmatched edges").isCloseTo(boundary, withinPercentage(1e-6));
   }
 
   /** Sum of cells = field to 1e-9, and to 1e-6 m2 where the field itself is next to nothing. */
