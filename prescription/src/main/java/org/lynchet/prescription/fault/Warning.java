@@ -13,8 +13,8 @@ public record Warning(Code code, String text) implements Serializable {
   /** The kinds of warning. */
   public enum Code {
     /**
-     * A file's coordinate system was not declared, and it was taken as longitude and latitude; or it
-     * could be brought to them only nearly.
+     * A file's coordinate system was not declared, and it was taken as longitude and latitude; or
+     * it could be brought to them only nearly.
      */
     COORDINATE_SYSTEM,
     /** The boundary was self-intersecting and was repaired on request. */

@@ -34,8 +34,9 @@ final class AbLineCheck {
     PlaneFrame plane = FieldIntake.planeAround(boundary);
     Line line = plan.guidance().line();
     if (line instanceof ThroughTwoPoints points) {
-      boolean near = isNear(boundary, points.a(), "a") & isNear(boundary, points.b(), "b");
-      return near && areApart(plane, points)
+      boolean aIsNear = isNear(boundary, points.a(), "a");
+      boolean bIsNear = isNear(boundary, points.b(), "b");
+      return aIsNear && bIsNear && areApart(plane, points)
           ? Optional.of(OffsetFrame.throughPoints(plane, at(points.a()), at(points.b())))
           : Optional.empty();
     }

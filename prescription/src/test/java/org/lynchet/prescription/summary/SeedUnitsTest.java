@@ -3,6 +3,7 @@ package org.lynchet.prescription.summary;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,7 +46,7 @@ class SeedUnitsTest {
    */
   @Test
   void costOfCornSeed() {
-    Integer perUnit = SeedUnits.seedsPerUnit("corn", null);
+    Integer perUnit = Objects.requireNonNull(SeedUnits.seedsPerUnit("corn", null));
     assertThat(perUnit).isEqualTo(80_000);
     assertThat(30_000 * 280.0 / perUnit).isCloseTo(105.00, within(0.005));
   }
@@ -53,7 +54,7 @@ class SeedUnitsTest {
   /** Iowa State researchers, trade press 2012: $50 a unit, 160,000 to 170,000 seeds: $57 to $61. */
   @Test
   void costOfSoybeanSeed() {
-    Integer perUnit = SeedUnits.seedsPerUnit("soybean", null);
+    Integer perUnit = Objects.requireNonNull(SeedUnits.seedsPerUnit("soybean", null));
     assertThat(perUnit).isEqualTo(140_000);
     assertThat(160_000 * 50.0 / perUnit).isCloseTo(57.14, within(0.005));
     assertThat(170_000 * 50.0 / perUnit).isCloseTo(60.71, within(0.005));
