@@ -1,0 +1,100 @@
+package org.lynchet.prescription.picture;
+
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * Draws the AB line: over the field and a little beyond it, with A where passes begin, and an arrow
+ * to B.
+ *
+ * <p>The letters mark the ends of what is drawn; the line that machines steer by has no ends.
+ */
+final class AbLineMarks {
+  /** Farther from the field than this share of its width, the line is left out. */
+  private static final double FAR = 0.2;
+
+  private static final double SIZE = 12;
+  private static final double LETTER = 12;
+  private static final double ARROW = 9;
+  private static final double WIDTH = 1.5;
+  private static final double CASING = 3.5;
+  private static final double STEP = 2;
+  private static final int MOST_STEPS = 40;
+
+  private final FieldEdge edge;
+  private final FieldEdge.Reach across;
+
+  AbLineMarks(FieldEdge edge) {
+    this.edge = edge;
+    this.across = edge.across();
+  }
+
+  /** How far the line lies outside the field, in metres: 0 on it, negative left of the field. */
+  double outsideMetres() {
+    if (across.from() > 0) {
+      return -across.from();
+    }
+    return across.to() < 0 ? -across.to() : 0;
+  }
+
+  /** Whether it lies so near that it is drawn. */
+  boolean isDrawn() {
+    return Math.abs(outsideMetres()) <= FAR * (across.to() - across.from());
+  }
+
+  /** The ends of the line within the field, for a map that shows it. */
+  List<Coordinate> ends() {
+    FieldEdge.Reach along = along(0);
+    return List.of(new Coordinate(0, along.from()), new Coordinate(0, along.to()));
+  }
+
+  /** The marks; takes the room of both letters. */
+  List<Mark> marks(MapPlane plane, Labels labels) {
+    FieldEdge.Reach reach = along(plane.reachAcross(LETTER, LETTER));
+    double metresPerPoint = 1 / plane.pointsPerMetre();
+    double half = plane.reachAlong(LETTER, LETTER);
+    double tip = reach.to() + (ARROW + 5) * metresPerPoint;
+    double a = freePlace(plane, labels, reach.from() - half - 2 * metresPerPoint, -metresPerPoint);
+    double b = freePlace(plane, labels, tip + half + metresPerPoint, metresPerPoint);
+    Outline line = Outline.lines();
+    Coordinate base = plane.fromOffset(0, tip - ARROW * metresPerPoint);
+    line.add(List.of(plane.fromOffset(0, a + half), base));
+    Outline head = Outline.rings();
+    double wing = 0.38 * ARROW * metresPerPoint;
+    head.add(
+        List.of(
+            plane.fromOffset(0, tip),
+            plane.fromOffset(-wing, tip - ARROW * metresPerPoint),
+            plane.fromOffset(wing, tip - ARROW * metresPerPoint)));
+    return List.of(
+        new Mark.Line(line, Scene.WHITE, CASING, 0),
+        new Mark.Line(line, Scene.INK, WIDTH, 0),
+        Mark.Area.plain(head, Scene.INK),
+        letter("A", plane.fromOffset(0, a)),
+        letter("B", plane.fromOffset(0, b)));
+  }
+
+  private FieldEdge.Reach along(double halfWidth) {
+    FieldEdge.Reach here = edge.along(-halfWidth, halfWidth);
+    return here.isEmpty() ? edge.along(across.from(), across.to()) : here;
+  }
+
+  /** The first place from a start outwards where a letter covers no other label. */
+  private static double freePlace(MapPlane plane, Labels labels, double start, double point) {
+    double along = start;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      Coordinate centre = plane.fromOffset(0, along);
+      Box box = Box.around(centre.x, centre.y, LETTER, LETTER);
+      if (labels.isFree(box)) {
+        labels.take(box);
+        return along;
+      }
+      along += STEP * point;
+    }
+    return start;
+  }
+
+  private static Mark letter(String letter, Coordinate at) {
+    return Mark.Text.label(letter, at.x, at.y, SIZE, true);
+  }
+}

@@ -1,0 +1,69 @@
+package org.lynchet.prescription.picture;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/**
+ * Draws a field laid out, on one page to print.
+ *
+ * <p>The page is 11 by 8.25 inches, for letter and A4 paper, landscape. North is up. It shows the
+ * zones by crop and kind, partial passes, the boundary, the edges and names of management zones,
+ * the AB line, pass numbers, a scale bar and a north arrow in the plan's units, and a legend with
+ * product, rate and area. The same layout gives the same SVG, byte for byte; the letters of the PNG
+ * are those of the machine's own sans-serif font.
+ */
+public final class FieldMap {
+  private static final String HEADLESS = "java.awt.headless";
+
+  private final Scene scene;
+
+  private FieldMap(Scene scene) {
+    this.scene = scene;
+  }
+
+  /** Draws a layout; it must have at least one zone. */
+  public static FieldMap of(FieldLayout layout) {
+    return new FieldMap(new SceneMaker(layout).make());
+  }
+
+  /**
+   * Writes the picture as SVG in UTF-8.
+   *
+   * @throws IOException if the file cannot be written
+   */
+  public void writeSvg(Path file) throws IOException {
+    Files.writeString(file, svg(), StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Writes the picture as PNG, 2200 by 1650 pixels. Needs no screen, but a font. Sets the system
+   * property {@code java.awt.headless} to true unless it is set already.
+   *
+   * @throws IOException if the file cannot be written
+   */
+  public void writePng(Path file) throws IOException {
+    if (System.getProperty(HEADLESS) == null) {
+      System.setProperty(HEADLESS, "true");
+    }
+    BufferedImage image = PngPainter.paint(scene);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      if (!ImageIO.write(image, "png", out)) {
+        throw new IOException("this Java cannot write PNG images");
+      }
+    }
+  }
+
+  String svg() {
+    return SvgWriter.write(scene);
+  }
+
+  Scene scene() {
+    return scene;
+  }
+}

@@ -1,0 +1,146 @@
+package org.lynchet.prescription.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.Zone;
+
+/**
+ * Lists the entries with look, crop, product, rate and area, then the whole field and the other
+ * signs of the map.
+ */
+final class Legend {
+  /** With more entries than this the last line sums the rest up. */
+  private static final int MOST_ENTRIES = 18;
+
+  private static final double LONGEST_CROP = 74;
+
+  private final FieldLayout layout;
+  private final Entries entries;
+  private final UnitSystem units;
+  private final List<LegendRow> rows = new ArrayList<>();
+
+  Legend(FieldLayout layout, Entries entries, UnitSystem units) {
+    this.layout = layout;
+    this.entries = entries;
+    this.units = units;
+    addEntries();
+    addTotal();
+    addSigns();
+  }
+
+  /** The height that it takes in that many columns. */
+  double height(int columns) {
+    double height = rows.stream().mapToDouble(LegendRow::height).sum() / columns;
+    while (columns(height).size() > columns) {
+      height++;
+    }
+    return height;
+  }
+
+  /** Marks of the legend in that many columns of {@link LegendRow#WIDTH}. */
+  List<Mark> marks(double left, double top, int columns, double gap) {
+    List<Mark> marks = new ArrayList<>();
+    double x = left;
+    for (List<LegendRow> column : columns(height(columns))) {
+      double y = top;
+      for (LegendRow row : column) {
+        row.paint(x, y, marks);
+        y += row.height();
+      }
+      x += LegendRow.WIDTH + gap;
+    }
+    return marks;
+  }
+
+  private List<List<LegendRow>> columns(double height) {
+    List<List<LegendRow>> columns = new ArrayList<>();
+    double used = Double.POSITIVE_INFINITY;
+    for (LegendRow row : rows) {
+      if (used + row.height() > height + 1e-6) {
+        columns.add(new ArrayList<>());
+        used = 0;
+      }
+      columns.get(columns.size() - 1).add(row);
+      used += row.height();
+    }
+    return columns;
+  }
+
+  private void addEntries() {
+    List<Entry> all = entries.list();
+    int shown = all.size() > MOST_ENTRIES ? MOST_ENTRIES - 1 : all.size();
+    for (Entry entry : all.subList(0, shown)) {
+      rows.add(row(entry));
+    }
+    List<Entry> rest = all.subList(shown, all.size());
+    if (!rest.isEmpty()) {
+      double area = rest.stream().mapToDouble(entries::squareMetres).sum();
+      rows.add(
+          new LegendRow(
+              LegendRow.Sign.NONE, "and " + rest.size() + " more", "", area(area), false));
+    }
+  }
+
+  private LegendRow row(Entry entry) {
+    String area = area(entries.squareMetres(entry));
+    String crop = TextWidth.cut(SafeText.of(entry.crop()), LONGEST_CROP, LegendRow.SIZE, true);
+    String zone = entry.managementZone();
+    String first =
+        crop + ", " + part(entry.kind()) + (zone == null ? "" : ", " + SafeText.of(zone));
+    String rate = " \u00b7 " + RateText.of(entry.rate());
+    double productRoom = LegendRow.roomBelow() - TextWidth.of(rate, LegendRow.SIZE, false);
+    String product =
+        TextWidth.cut(SafeText.of(entry.product()), productRoom, LegendRow.SIZE, false);
+    return new LegendRow(
+        LegendRow.Sign.of(entries.look(entry)),
+        TextWidth.cut(first, LegendRow.roomBeside(area), LegendRow.SIZE, true),
+        product + rate,
+        area,
+        true);
+  }
+
+  private static String part(Zone.Kind kind) {
+    return switch (kind) {
+      case CENTRE -> "centre rows";
+      case BORDER -> "border rows";
+      case HEADLAND -> "headland";
+    };
+  }
+
+  private void addTotal() {
+    rows.add(
+        new LegendRow(
+            LegendRow.Sign.NONE, "whole field", "", area(layout.areaSquareMetres()), true));
+  }
+
+  private void addSigns() {
+    double partial =
+        layout.zones().stream().filter(Zone::partial).mapToDouble(Zone::areaSquareMetres).sum();
+    if (partial > 0) {
+      List<Hatch> hatches = new Looks(layout.frame().headingDegrees()).partial();
+      LegendRow.Sign sign =
+          box ->
+              List.of(
+                  new Mark.Area(Outline.of(box), OptionalInt.of(Scene.WHITE), hatches),
+                  new Mark.Line(Outline.of(box), Scene.INK, 0.7, 0));
+      rows.add(new LegendRow(sign, "partial pass, in the above", "", area(partial), false));
+    }
+    if (layout.zones().stream().anyMatch(zone -> zone.managementZone() != null)) {
+      LegendRow.Sign sign =
+          box ->
+              List.of(
+                  new Mark.Line(
+                      Outline.line(box.left(), box.centreY(), box.right(), box.centreY()),
+                      Scene.INK,
+                      ManagementZoneMarks.WIDTH,
+                      ManagementZoneMarks.DASH));
+      rows.add(new LegendRow(sign, "edge of a management zone", "", "", false));
+    }
+  }
+
+  private String area(double squareMetres) {
+    return units.area(squareMetres, layout.areaSquareMetres());
+  }
+}

@@ -1,0 +1,108 @@
+package org.lynchet.prescription.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.prescription.zone.DrivenPass;
+
+/**
+ * Numbers the passes where they begin, on A's side, just outside the field.
+ *
+ * <p>If there is no room for all, every second is numbered, or every fifth, tenth and so on, and
+ * the first and the last if they have room.
+ */
+final class PassNumbers {
+  private static final double SIZE = 8;
+
+  /** Room between a number and the field, and between numbers, in points. */
+  private static final double GAP = 2.5;
+
+  private static final List<Integer> STEPS = List.of(1, 2, 5);
+
+  private final List<PassNumber> numbers = new ArrayList<>();
+  private int step = 1;
+
+  private record PassNumber(int pass, Box box) {}
+
+  /** Finds the numbers that have room and takes it. */
+  PassNumbers(List<DrivenPass> passes, MapPlane plane, FieldEdge edge, Labels labels) {
+    List<PassNumber> all = passes.stream().flatMap(p -> place(p, plane, edge).stream()).toList();
+    int most = all.isEmpty() ? 0 : all.get(all.size() - 1).pass();
+    for (int power = 1; step <= most; power *= 10) {
+      for (int times : STEPS) {
+        step = times * power;
+        if (takeEvery(all, labels)) {
+          addEnds(all, labels);
+          return;
+        }
+      }
+    }
+    addEnds(all, labels);
+  }
+
+  /** Every how many passes have a number. */
+  int step() {
+    return step;
+  }
+
+  List<Mark> marks() {
+    List<Mark> marks = new ArrayList<>();
+    for (PassNumber number : numbers) {
+      Box box = number.box();
+      marks.add(
+          Mark.Text.label(
+              Integer.toString(number.pass()), box.centreX(), box.centreY(), SIZE, false));
+    }
+    return marks;
+  }
+
+  private static Optional<PassNumber> place(DrivenPass pass, MapPlane plane, FieldEdge edge) {
+    String text = Integer.toString(pass.pass().number());
+    double width = TextWidth.of(text, SIZE, false);
+    double height = TextWidth.DIGIT_HEIGHT * SIZE;
+    double offset = pass.pass().centreMetres();
+    double reach = plane.reachAcross(width, height);
+    FieldEdge.Reach field = edge.along(offset - reach, offset + reach);
+    if (field.isEmpty()) {
+      return Optional.empty();
+    }
+    double gap = GAP / plane.pointsPerMetre();
+    Coordinate centre =
+        plane.fromOffset(offset, field.from() - gap - plane.reachAlong(width, height));
+    Box box = Box.around(centre.x, centre.y, width, height);
+    return Optional.of(new PassNumber(pass.pass().number(), box));
+  }
+
+  private boolean takeEvery(List<PassNumber> all, Labels labels) {
+    List<PassNumber> chosen = all.stream().filter(number -> number.pass() % step == 0).toList();
+    for (int i = 0; i < chosen.size(); i++) {
+      Box box = roomy(chosen.get(i));
+      for (int j = 0; j < i; j++) {
+        if (box.overlaps(chosen.get(j).box())) {
+          return false;
+        }
+      }
+    }
+    chosen.forEach(number -> add(number, labels));
+    return true;
+  }
+
+  private void addEnds(List<PassNumber> all, Labels labels) {
+    if (!all.isEmpty()) {
+      add(all.get(0), labels);
+      add(all.get(all.size() - 1), labels);
+    }
+  }
+
+  private void add(PassNumber number, Labels labels) {
+    if (labels.isFree(roomy(number))) {
+      labels.take(number.box());
+      numbers.add(number);
+    }
+  }
+
+  private static Box roomy(PassNumber number) {
+    return number.box().shrunk(-GAP / 2, -GAP / 2);
+  }
+}

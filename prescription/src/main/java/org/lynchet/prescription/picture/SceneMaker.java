@@ -1,0 +1,171 @@
+package org.lynchet.prescription.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.zone.DrivenPass;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/** Draws a field laid out: finds the scale, places everything, from the bottom to the top. */
+final class SceneMaker {
+  /** Passes narrower than this on the page, in points, have no line. */
+  private static final double NARROWEST_PASS = 4;
+
+  private static final double TITLE_SIZE = 20;
+  private static final double SIZE = 10;
+
+  private final FieldLayout layout;
+  private final UnitSystem units;
+  private final Entries entries;
+  private final FieldEdge edge;
+  private final AbLineMarks abLine;
+  private final Page page;
+  private final MapPlane plane;
+  private final Legend legend;
+
+  SceneMaker(FieldLayout layout) {
+    this.layout = layout;
+    this.units = UnitSystem.of(layout);
+    this.entries = Entries.of(layout);
+    this.edge = FieldEdge.of(layout.boundary(), layout.frame());
+    this.abLine = new AbLineMarks(edge);
+    this.legend = new Legend(layout, entries, units);
+    List<Coordinate> shown = new ArrayList<>(edge.vertices());
+    if (abLine.isDrawn()) {
+      shown.addAll(abLine.ends());
+    }
+    this.page = Page.of(shown, layout.frame(), legend);
+    this.plane = page.plane();
+  }
+
+  Scene make() {
+    Labels labels = new Labels(page.map());
+    PassNumbers numbers = new PassNumbers(layout.passes(), plane, edge, labels);
+    List<Mark> ab = abLine.isDrawn() ? abLine.marks(plane, labels) : List.of();
+    ManagementZoneMarks managementZones = new ManagementZoneMarks(layout.zones(), plane);
+    Looks looks = new Looks(layout.frame().headingDegrees());
+    List<Scene.Layer> layers = new ArrayList<>();
+    layers.add(new Scene.Layer("zones", ZoneMarks.of(entries, plane)));
+    layers.add(new Scene.Layer("partial-passes", ZoneMarks.partial(layout.zones(), looks, plane)));
+    layers.add(new Scene.Layer("passes", passLines()));
+    layers.add(new Scene.Layer("boundary", boundary()));
+    layers.add(new Scene.Layer("management-zones", managementZones.edges()));
+    layers.add(new Scene.Layer("ab-line", ab));
+    layers.add(new Scene.Layer("pass-numbers", numbers.marks()));
+    layers.add(new Scene.Layer("management-zone-names", managementZones.names(labels)));
+    layers.add(new Scene.Layer("title", title()));
+    layers.add(new Scene.Layer("north-arrow", northArrow()));
+    layers.add(new Scene.Layer("scale-bar", scaleBar()));
+    layers.add(new Scene.Layer("notes", notes(numbers)));
+    layers.add(
+        new Scene.Layer(
+            "legend",
+            legend.marks(
+                page.legend().left(), page.legend().top(), page.legendColumns(), Page.COLUMN_GAP)));
+    return new Scene(name() + ": map of the plan", description(), layers);
+  }
+
+  private String name() {
+    return SafeText.of(layout.plan().field().name()).strip();
+  }
+
+  private String facts() {
+    return String.format(
+        Locale.ROOT,
+        "heading %.1f\u00b0 \u00b7 %s \u00b7 %s \u00b7 %s",
+        layout.frame().headingDegrees(),
+        units.area(layout.areaSquareMetres(), layout.areaSquareMetres()),
+        count(layout.passes().stream().mapToInt(DrivenPass::strip).distinct().count(), "strip"),
+        count(layout.passes().size(), "pass"));
+  }
+
+  private static String count(long number, String word) {
+    String plural = word.endsWith("s") ? word + "es" : word + "s";
+    return number + " " + (number == 1 ? word : plural);
+  }
+
+  private String description() {
+    List<String> crops =
+        layout.plan().strips().stream()
+            .map(PlannedStrip::crop)
+            .distinct()
+            .map(SafeText::of)
+            .toList();
+    return "The field "
+        + name()
+        + " seen from above, north up, with strips of "
+        + String.join(" and ", crops)
+        + ": "
+        + facts()
+        + ".";
+  }
+
+  private List<Mark> title() {
+    double room = page.map().width();
+    double top = Page.MARGIN;
+    return List.of(
+        Mark.Text.left(
+                TextWidth.cut(name(), room, TITLE_SIZE, true), Page.MARGIN, top + 17, TITLE_SIZE)
+            .inBold(),
+        Mark.Text.left(TextWidth.cut(facts(), room, SIZE, false), Page.MARGIN, top + 34, SIZE));
+  }
+
+  private List<Mark> passLines() {
+    Outline outline = Outline.lines();
+    for (DrivenPass pass : layout.passes()) {
+      double width = pass.pass().rightMetres() - pass.pass().leftMetres();
+      if (width * plane.pointsPerMetre() >= NARROWEST_PASS) {
+        plane.add(pass.line(), outline);
+      }
+    }
+    return outline.isEmpty() ? List.of() : List.of(new Mark.Line(outline, Scene.INK, 0.35, 2));
+  }
+
+  private List<Mark> boundary() {
+    Outline outline = Outline.rings();
+    plane.add(layout.boundary(), outline);
+    return List.of(new Mark.Line(outline, Scene.INK, 1.3, 0));
+  }
+
+  private double footTop() {
+    return page.map().bottom() + Page.FOOT - NorthArrow.HEIGHT;
+  }
+
+  private List<Mark> northArrow() {
+    return NorthArrow.marks(Page.MARGIN, footTop());
+  }
+
+  private List<Mark> scaleBar() {
+    double left = Page.MARGIN + NorthArrow.WIDTH + 20;
+    return ScaleBar.of(plane.pointsPerMetre(), units).marks(left, footTop() + 10);
+  }
+
+  private List<Mark> notes(PassNumbers numbers) {
+    List<Mark> notes = new ArrayList<>();
+    double right = page.map().right();
+    double bottom = footTop() + NorthArrow.HEIGHT - 2;
+    if (!layout.passes().isEmpty()) {
+      notes.add(Mark.Text.right(numbering(numbers.step()), right, bottom, 9));
+    }
+    if (!abLine.isDrawn()) {
+      double outside = abLine.outsideMetres();
+      String text =
+          "AB line: "
+              + units.length(Math.abs(outside))
+              + (outside < 0 ? " left" : " right")
+              + " of the field";
+      notes.add(Mark.Text.right(text, right, bottom - 12, 9));
+    }
+    return notes;
+  }
+
+  private static String numbering(int step) {
+    return step == 1 ? "numbers: passes" : "numbers: every " + step + ordinal(step) + " pass";
+  }
+
+  private static String ordinal(int step) {
+    return step == 2 ? "nd" : "th";
+  }
+}
