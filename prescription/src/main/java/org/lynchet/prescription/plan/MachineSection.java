@@ -1,6 +1,5 @@
 package org.lynchet.prescription.plan;
 
-import java.util.Map;
 import java.util.Optional;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Machine;
@@ -21,57 +20,68 @@ final class MachineSection {
 
   private MachineSection() {}
 
-  static Map<String, Machine> read(KeyReader plan) {
-    plan.get("machines");
-    return plan.findNamed("machines", MachineSection::machine);
+  static Machines read(KeyReader plan) {
+    return new Machines(
+        plan.get("machines", KeyReader.names(NameText::name, MachineSection::machine)));
+  }
+
+  /** Reads a machine, which stays known by its name even if it has faults. */
+  private static ValueReader<Optional<Machine>> machine(String name) {
+    ValueReader<Machine> machine = KeyReader.keys(keys -> machine(name, keys));
+    return (node, faults) -> Optional.of(machine.read(node, faults));
   }
 
   private static Optional<Machine> machine(String name, KeyReader keys) {
-    Optional<Kind> kind =
-        keys.get("kind").flatMap(node -> keys.word(node, keys.pathOf("kind"), Kind.class));
+    Optional<Kind> kind = keys.get("kind", WordText.oneOf(Kind.class));
     if (kind.isEmpty()) {
+      keys.leaveRest();
       return Optional.empty();
     }
-    Optional<Machine> machine =
-        switch (kind.get()) {
-          case PLANTER -> planter(name, keys);
-          case SPRAYER -> sprayer(name, keys);
-          case COMBINE -> keys.getLength("header").map(header -> new Combine(name, header));
-        };
-    keys.close();
-    return machine;
+    return switch (kind.get()) {
+      case PLANTER -> planter(name, keys);
+      case SPRAYER -> sprayer(name, keys);
+      case COMBINE ->
+          keys.get("header", QuantityText.LENGTH).map(header -> new Combine(name, header));
+    };
   }
 
   private static Optional<Machine> planter(String name, KeyReader keys) {
-    Optional<Integer> rows = keys.getCount("rows", 1);
-    Optional<Length> spacing = keys.getLength("row-spacing");
-    Hoppers hoppers = keys.findWord("hoppers", Hoppers.class).orElse(Hoppers.ROW_UNIT);
-    Optional<RateLimits> limits = keys.findKeys("rate-limits").flatMap(MachineSection::limits);
+    Optional<Integer> rows = keys.get("rows", NumberText.count(1, 1000));
+    Optional<Length> spacing = keys.get("row-spacing", QuantityText.LENGTH);
+    Hoppers hoppers = keys.find("hoppers", WordText.oneOf(Hoppers.class)).orElse(Hoppers.ROW_UNIT);
+    Optional<RateLimits> limits = keys.find("rate-limits", KeyReader.keys(MachineSection::limits));
     return rows.isPresent() && spacing.isPresent()
         ? Optional.of(new Planter(name, rows.get(), spacing.get(), hoppers, limits.orElse(null)))
         : Optional.empty();
   }
 
   private static Optional<RateLimits> limits(KeyReader keys) {
-    Optional<SeedingRate> min = keys.getRate("min");
-    Optional<SeedingRate> max = keys.getRate("max");
-    keys.close();
+    Optional<SeedingRate> min = keys.get("min", QuantityText.RATE);
+    Optional<SeedingRate> max = keys.get("max", QuantityText.RATE);
     if (min.isEmpty() || max.isEmpty()) {
       return Optional.empty();
     }
-    if (min.get().perSquareMetre() > max.get().perSquareMetre()) {
-      keys.fault("max", "the highest rate is below the lowest", "max at least min", "swap them");
+    double most = max.get().perSquareMetre();
+    if (most == 0 || most < min.get().perSquareMetre()) {
+      keys.fault(
+          "max",
+          most == 0 ? "the highest rate is 0" : "the highest rate is below the lowest",
+          "above 0, and at least min",
+          "correct max or min");
       return Optional.empty();
     }
     return Optional.of(new RateLimits(min.get(), max.get()));
   }
 
   private static Optional<Machine> sprayer(String name, KeyReader keys) {
-    Optional<Length> boom = keys.getLength("boom");
-    Optional<Length> section = keys.findLength("section");
+    Optional<Length> boom = keys.get("boom", QuantityText.LENGTH);
+    Optional<Length> section = keys.find("section", QuantityText.LENGTH);
     if (boom.isPresent() && section.isPresent() && section.get().metres() > boom.get().metres()) {
       keys.fault(
-          "section", "a section is wider than the boom", "at most the boom", "check both widths");
+          "section",
+          "a section is wider than the boom",
+          "at most the width of the boom",
+          "correct one of the widths");
     }
     return boom.map(width -> new Sprayer(name, width, section.orElse(null)));
   }
