@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.DeclaredCrs;
+import org.lynchet.formats.ExternalTool;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.geojson.GeoJson;
@@ -51,6 +55,52 @@ class OpenFieldsTest {
                   found.features().get(i).geometry().getCoordinates(),
                   expected.features().get(i).geometry().getCoordinates()))
           .as("%s, feature %d", name, i)
+          .isLessThan(metres);
+    }
+  }
+
+  /** The grids that the providers of the open fields use, written by GDAL with ESRI's .prj. */
+  @ParameterizedTest
+  @CsvSource({
+    // set, its provider's system, metres
+    "at, EPSG:31287, 0.02",
+    "be_vlg, EPSG:31370, 0.02",
+    "bg, EPSG:32635, 0.002",
+    "ch, EPSG:2056, 0.02",
+    "cz, EPSG:4258, 0.002",
+    "de_bb, EPSG:25833, 0.002",
+    "dk, EPSG:25832, 0.002",
+    "es_cat, EPSG:25831, 0.002",
+    "fi, EPSG:3067, 0.002",
+    "fr, EPSG:2154, 0.002",
+    "it_tuscany, EPSG:3035, 0.002",
+    "jp_fude, EPSG:6668, 0.002",
+    "kh_ai4sf, EPSG:32648, 0.002",
+    "lv_ec, EPSG:3059, 0.002",
+    "nl, EPSG:28992, 0.02",
+    "nz_irrig, EPSG:2193, 0.002",
+    "se, EPSG:3006, 0.002",
+    "sk, EPSG:5514, 0.02",
+    "us_csb, EPSG:5070, 0.002",
+    "us_cornbelt_osm, EPSG:26916, 0.002",
+    "us_cornbelt_osm, EPSG:3857, 0.002",
+    "us_cornbelt_osm, EPSG:3417, 0.002"
+  })
+  void whatGdalProjectsComesBack(String name, String system, double metres, @TempDir Path folder)
+      throws FormatException {
+    ExternalTool.assumeRuns("ogr2ogr", "--version");
+    Path geojson = fields.resolve(name + ".geojson");
+    Path shp = folder.resolve("projected.shp");
+    ExternalTool.run(
+        "ogr2ogr", "-t_srs", system, "-f", "ESRI Shapefile", shp.toString(), geojson.toString());
+    LonLatTable found = LonLat.of(Shapefile.reader().read(shp), "projected.shp");
+    FeatureTable expected = GeoJson.reader().read(geojson);
+    assertThat(found.table().features()).hasSameSizeAs(expected.features());
+    for (int i = 0; i < expected.features().size(); i++) {
+      Geometry back = found.table().features().get(i).geometry();
+      Geometry sent = expected.features().get(i).geometry();
+      assertThat(DiscreteHausdorffDistance.distance(back, sent) * METRES_PER_DEGREE)
+          .as("%s in %s, feature %d: %s", name, system, i, found.notes())
           .isLessThan(metres);
     }
   }
