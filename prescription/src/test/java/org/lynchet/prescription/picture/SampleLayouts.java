@@ -14,6 +14,7 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
@@ -182,7 +183,8 @@ final class SampleLayouts {
             : null,
         strips.isEmpty() ? cornAndSoybean() : strips,
         Map.of(),
-        new HandoffChoices(false, List.of()));
+        new HandoffChoices(false, List.of()),
+        FitChoices.DEFAULT);
   }
 
   private static Planter planter(String name, int rows, double inches) {
