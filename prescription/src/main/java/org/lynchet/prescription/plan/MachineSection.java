@@ -1,5 +1,6 @@
 package org.lynchet.prescription.plan;
 
+import java.util.List;
 import java.util.Optional;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Machine;
@@ -7,6 +8,8 @@ import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Planter.RateLimits;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.machine.Toolbar;
+import org.lynchet.prescription.machine.Wheels;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.SeedingRate;
 
@@ -15,7 +18,8 @@ final class MachineSection {
   private enum Kind {
     PLANTER,
     SPRAYER,
-    COMBINE
+    COMBINE,
+    TOOLBAR
   }
 
   private MachineSection() {}
@@ -40,8 +44,18 @@ final class MachineSection {
     return switch (kind.get()) {
       case PLANTER -> planter(name, keys);
       case SPRAYER -> sprayer(name, keys);
-      case COMBINE ->
-          keys.get("header", QuantityText.LENGTH).map(header -> new Combine(name, header));
+      case COMBINE -> {
+        Optional<Length> header = keys.get("header", QuantityText.LENGTH);
+        List<String> crops = crops(keys);
+        Optional<Wheels> wheels = wheels(keys);
+        yield header.map(width -> new Combine(name, width, crops, wheels.orElse(null)));
+      }
+      case TOOLBAR -> {
+        Optional<Length> bar = keys.get("width", QuantityText.LENGTH);
+        List<String> crops = crops(keys);
+        Optional<Wheels> wheels = wheels(keys);
+        yield bar.map(width -> new Toolbar(name, width, crops, wheels.orElse(null)));
+      }
     };
   }
 
@@ -83,6 +97,25 @@ final class MachineSection {
           "at most the width of the boom",
           "correct one of the widths");
     }
-    return boom.map(width -> new Sprayer(name, width, section.orElse(null)));
+    List<String> crops = crops(keys);
+    Optional<Wheels> wheels = wheels(keys);
+    return boom.map(
+        width -> new Sprayer(name, width, section.orElse(null), crops, wheels.orElse(null)));
+  }
+
+  private static List<String> crops(KeyReader keys) {
+    return keys.find("crops", ValueReader.listOf(NameText::crop)).orElse(List.of());
+  }
+
+  private static Optional<Wheels> wheels(KeyReader keys) {
+    return keys.find("wheels", KeyReader.keys(MachineSection::readWheels));
+  }
+
+  private static Optional<Wheels> readWheels(KeyReader keys) {
+    Optional<Length> track = keys.get("track-width", QuantityText.LENGTH);
+    Optional<Length> tyre = keys.get("tyre-width", QuantityText.LENGTH);
+    return track.isPresent() && tyre.isPresent()
+        ? Optional.of(new Wheels(track.get(), tyre.get()))
+        : Optional.empty();
   }
 }

@@ -33,6 +33,7 @@ final class PlanBinding {
     Optional<List<PlannedStrip>> strips = new StripSection(machines, seedings).read(keys);
     Map<String, Product> products = new ProductSection(productCrops).read(keys);
     HandoffChoices handoff = HandoffSection.read(keys);
+    FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
     Optional<LocalDate> date = keys.find("date", PlanBinding::date);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
       return new PlanReading(null, field.orElse(null));
@@ -47,7 +48,8 @@ final class PlanBinding {
             headland.orElse(null),
             strips.get(),
             products,
-            handoff);
+            handoff,
+            fit);
     return new PlanReading(plan, plan.field());
   }
 
@@ -55,6 +57,14 @@ final class PlanBinding {
   private static boolean mayHaveZones(KeyReader keys) {
     return !(keys.node("field").orElse(null) instanceof PlanNode.Mapping field)
         || field.entries().containsKey("management-zones");
+  }
+
+  private static Optional<FitChoices> fit(KeyReader keys) {
+    FitChoices other = FitChoices.DEFAULT;
+    return Optional.of(
+        new FitChoices(
+            keys.find("max-strip-width", QuantityText.LENGTH).orElse(other.maxStripWidth()),
+            keys.find("tolerance", QuantityText.TOLERANCE).orElse(other.tolerance())));
   }
 
   private static Optional<LocalDate> date(PlanNode node, PlanFaults faults) {

@@ -26,6 +26,11 @@ final class QuantityText<T> implements ValueReader<T> {
       new QuantityText<>(
           UnitKind.LENGTH, QuantityText::length, Length::metres, 0.05, 200, "5 cm to 200 m");
 
+  /** How far a width may be off. */
+  static final ValueReader<Length> TOLERANCE =
+      new QuantityText<>(
+          UnitKind.LENGTH, QuantityText::length, Length::metres, 0.001, 1, "1 mm to 1 m");
+
   /** The area of a small piece. */
   static final ValueReader<Area> AREA =
       new QuantityText<>(
