@@ -7,7 +7,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lynchet.prescription.plan.PlanNode.Scalar;
-import org.lynchet.prescription.plan.PlanNode.ScalarKind;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
@@ -115,9 +114,8 @@ final class QuantityText<T> implements ValueReader<T> {
   }
 
   private String whyNoQuantity(PlanNode node, String text) {
-    boolean bare = node instanceof Scalar scalar && scalar.scalarKind() == ScalarKind.NUMBER;
-    return node.kind()
-        + (bare || text.matches(NumberText.FORM) ? " has no unit" : " is not " + kind.noun());
+    boolean bare = text.matches(NumberText.FORM);
+    return node.kind() + (bare ? " has no unit" : " is not " + kind.noun());
   }
 
   private String whyNotUnit(PlanNode node, String unit) {
