@@ -1,0 +1,87 @@
+@echo off
+rem Starts Lynchet with the Java at JAVA_HOME, else the one on the PATH.
+rem
+rem   LYNCHET_JAVA_OPTS   more options for Java, for example -Xmx2g
+rem   LYNCHET_NO_CDS      set to 1: no class-data archive
+rem
+rem The first run makes a class-data archive, a file from which Java starts faster, in
+rem %LOCALAPPDATA%\lynchet. Where that cannot be, Lynchet runs without it.
+rem
+rem No blocks in parentheses around variables: a folder such as "Program Files (x86)" would end them.
+
+setlocal DisableDelayedExpansion
+for %%d in ("%~dp0..") do set "home=%%~fd"
+
+if not defined JAVA_HOME goto on_path
+set "java=%JAVA_HOME%\bin\java.exe"
+if exist "%java%" goto found
+>&2 echo lynchet: JAVA_HOME is "%JAVA_HOME%", and there is no bin\java.exe in it.
+>&2 echo lynchet: Set JAVA_HOME to the folder of Java 17 or newer, or unset it to use the java on the PATH.
+exit /b 1
+
+:on_path
+set "java="
+for %%j in (java.exe) do set "java=%%~$PATH:j"
+if defined java goto found
+>&2 echo lynchet: Java was not found.
+>&2 echo lynchet: Install Java 17 or newer, and set JAVA_HOME to its folder or put its java on the PATH.
+exit /b 1
+
+:found
+rem The version: from the file "release" of a JDK, which is quicker than asking it, else asked.
+set "version="
+for %%d in ("%java%\..\..\release") do set "release=%%~fd"
+if exist "%release%" for /f "usebackq tokens=2 delims==" %%v in (`findstr /b "JAVA_VERSION=" "%release%"`) do set "version=%%~v"
+if not defined version for /f "usebackq tokens=3" %%v in (`call "%java%" -version 2^>^&1 ^| findstr /c:" version "`) do set "version=%%~v"
+set "major=0"
+for /f "tokens=1 delims=.-+_" %%m in ("%version%") do set "major=%%m"
+if %major% geq 17 goto flags
+>&2 echo lynchet: Lynchet needs Java 17 or newer; "%java%" is Java %version%.
+>&2 echo lynchet: Install Java 17 or newer, and set JAVA_HOME to its folder.
+exit /b 1
+
+:flags
+set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable"
+rem Java takes one collector only.
+set "collector=-XX:+UseSerialGC"
+if defined LYNCHET_JAVA_OPTS if not "%LYNCHET_JAVA_OPTS:-XX:+Use=%"=="%LYNCHET_JAVA_OPTS%" set "collector="
+set "flags=%flags% %collector%"
+
+rem The archive's name says what it was made from, so that it is never used for anything else: the
+rem version of Java and the size and time of lynchet.jar. Java itself refuses an archive that was
+rem made in another folder.
+set "use="
+if "%LYNCHET_NO_CDS%"=="1" goto run
+if not defined LOCALAPPDATA goto run
+for %%f in ("%home%\lynchet.jar") do set "stamp=%%~zf-%%~tf"
+set "stamp=%stamp:/=%"
+set "stamp=%stamp::=%"
+set "stamp=%stamp:.=%"
+set "stamp=%stamp: =%"
+set "archive=%LOCALAPPDATA%\lynchet\lynchet-${project.version}-java-%version%-%stamp%.jsa"
+if exist "%archive%" goto use_archive
+if exist "%archive%.failed" goto run
+if not exist "%home%\examples\sandhill-east\plan.yaml" goto run
+
+rem Made by planning the example; the plan is thrown away. Two runs may do this at once: each works
+rem in a folder of its own, and the last to finish puts its archive in place.
+set "making=%archive%.%RANDOM%%RANDOM%"
+mkdir "%making%" >nul 2>&1 || goto run
+"%java%" %flags% "-XX:ArchiveClassesAtExit=%making%\archive" -jar "%home%\lynchet.jar" plan "%home%\examples\sandhill-east\plan.yaml" --out "%making%\out" --quiet <nul >nul 2>&1
+if errorlevel 1 goto failed
+move /y "%making%\archive" "%archive%" >nul 2>&1 || goto failed
+rmdir /s /q "%making%" >nul 2>&1
+goto use_archive
+
+:failed
+rem Remembered, or every run would take the time to fail again.
+rmdir /s /q "%making%" >nul 2>&1
+>"%archive%.failed" 2>nul type nul
+goto run
+
+:use_archive
+set "use=-XX:SharedArchiveFile="%archive%""
+
+:run
+"%java%" %flags% %use% %LYNCHET_JAVA_OPTS% -jar "%home%\lynchet.jar" %*
+exit /b %ERRORLEVEL%
