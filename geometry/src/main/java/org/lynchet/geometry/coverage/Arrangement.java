@@ -1,6 +1,7 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,6 +112,8 @@ final class Arrangement {
     for (Object polygon : polygonizer.getPolygons()) {
       faces.add(rings((Polygon) polygon));
     }
+    // JTS finds faces in an order that changes from run to run: its graph hashes by identity.
+    faces.sort((a, b) -> Arrays.compare(a[0], b[0]));
     int[][] areas = windings.areasOf(faces);
     List<Face> result = new ArrayList<>(areas.length);
     for (int f = 0; f < areas.length; f++) {
@@ -146,6 +149,7 @@ final class Arrangement {
     for (int i = 1; i < rings.length; i++) {
       rings[i] = ring(polygon.getInteriorRingN(i - 1), false);
     }
+    Arrays.sort(rings, 1, rings.length, Arrays::compare);
     return rings;
   }
 
@@ -156,7 +160,20 @@ final class Arrangement {
     for (int i = 0; i < ring.length; i++) {
       ring[reverse ? ring.length - 1 - i : i] = vertexOf(coordinates[i]);
     }
-    return ring;
+    return fromLeast(ring);
+  }
+
+  /** The same ring from its least vertex on. */
+  private static int[] fromLeast(int[] ring) {
+    int start = 0;
+    for (int i = 1; i < ring.length; i++) {
+      start = ring[i] < ring[start] ? i : start;
+    }
+    int[] turned = new int[ring.length];
+    for (int i = 0; i < ring.length; i++) {
+      turned[i] = ring[(start + i) % ring.length];
+    }
+    return turned;
   }
 
   private int vertexOf(Coordinate node) {

@@ -1,5 +1,7 @@
 package org.lynchet.prescription.handoff;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +28,7 @@ final class PlantingTable {
   private static final String NO_PRODUCT = "none";
 
   private static final int TEXT = 40;
+  private static final int DECIMALS = 4;
 
   private PlantingTable() {}
 
@@ -44,9 +47,9 @@ final class PlantingTable {
             Column.number("STRIP", 6, 0),
             Column.text("ZONE", 8),
             Column.text("PRODUCT", TEXT),
-            Column.number("RATE", 14, 4),
+            Column.number("RATE", 14, DECIMALS),
             Column.text("RATE_UNIT", 8),
-            Column.number("AREA_" + area.symbol().toUpperCase(Locale.ROOT), 12, 4));
+            Column.number("AREA_" + area.symbol().toUpperCase(Locale.ROOT), 12, DECIMALS));
     List<Feature> features = new ArrayList<>();
     for (Zone zone : layout.zones()) {
       if (zone.crop().equals(crop)) {
@@ -67,8 +70,13 @@ final class PlantingTable {
             (double) zone.strip(),
             kind,
             product,
-            rate.seeds(),
+            rounded(rate.seeds()),
             rate.unit(),
-            zone.areaSquareMetres() / area.squareMetres()));
+            rounded(zone.areaSquareMetres() / area.squareMetres())));
+  }
+
+  /** What the column keeps, so that all formats say the same. */
+  private static double rounded(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).doubleValue();
   }
 }

@@ -2,9 +2,11 @@ package org.lynchet.prescription.summary;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
@@ -98,6 +100,12 @@ public record Summary(
                     key.rate(),
                     area[0],
                     key.rate().perSquareMetre() * area[0])));
+    List<String> crops = layout.zones().stream().map(Zone::crop).distinct().toList();
+    totals.sort(
+        Comparator.comparingInt((ZoneTotal total) -> crops.indexOf(total.crop()))
+            .thenComparing(ZoneTotal::kind)
+            .thenComparing(ZoneTotal::product)
+            .thenComparing(total -> Objects.requireNonNullElse(total.managementZone(), "")));
     return totals;
   }
 

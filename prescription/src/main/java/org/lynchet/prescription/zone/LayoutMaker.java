@@ -175,7 +175,7 @@ final class LayoutMaker {
           Warning.Code.PARTIAL_PASSES,
           String.format(
               Locale.ROOT,
-              "%d passes, %.0f m2, are narrower than their planter because the field ends: shut row"
+              "passes narrower than their planter because the field ends: %d, on %.0f m2; shut row"
                   + " units there, or move the AB line",
               pieces.stream().map(Piece::group).distinct().count(),
               pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()));

@@ -16,7 +16,9 @@ import org.locationtech.jts.geom.Coordinate;
  * from memory).
  */
 public final class GroundLine {
-  private static final double NOTHING_METRES = 1e-9;
+  /** Above the 15 nm to which geodesics are solved (Karney 2013, section 9). */
+  private static final double NOTHING_METRES = 1e-7;
+
   private static final int MOST_STEPS = 50;
 
   private final Coordinate origin;
