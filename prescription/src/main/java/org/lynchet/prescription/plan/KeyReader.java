@@ -140,6 +140,26 @@ final class KeyReader {
     return find(key).flatMap(node -> text(node, pathOf(key)));
   }
 
+  /** The texts of a list; empty if the key is not there. */
+  List<String> findTexts(String key) {
+    List<String> texts = new ArrayList<>();
+    find(key)
+        .ifPresent(
+            node -> {
+              if (node instanceof PlanNode.Listing list) {
+                list.items().forEach(item -> text(item, pathOf(key)).ifPresent(texts::add));
+              } else {
+                faults.at(
+                    node,
+                    pathOf(key),
+                    node.kind() + " stands where a list is wanted",
+                    "a list in brackets, such as [corn, soybean]",
+                    "put it in brackets");
+              }
+            });
+    return texts;
+  }
+
   private Optional<String> text(PlanNode node, String nodePath) {
     if (node instanceof PlanNode.Scalar scalar
         && !scalar.text().isBlank()

@@ -1,5 +1,6 @@
 package org.lynchet.prescription.plan;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lynchet.prescription.machine.Combine;
@@ -8,6 +9,8 @@ import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Planter.RateLimits;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.machine.Toolbar;
+import org.lynchet.prescription.machine.Wheels;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.SeedingRate;
 
@@ -16,7 +19,8 @@ final class MachineSection {
   private enum Kind {
     PLANTER,
     SPRAYER,
-    COMBINE
+    COMBINE,
+    TOOLBAR
   }
 
   private MachineSection() {}
@@ -36,7 +40,18 @@ final class MachineSection {
         switch (kind.get()) {
           case PLANTER -> planter(name, keys);
           case SPRAYER -> sprayer(name, keys);
-          case COMBINE -> keys.getLength("header").map(header -> new Combine(name, header));
+          case COMBINE -> {
+            Optional<Length> header = keys.getLength("header");
+            List<String> crops = keys.findTexts("crops");
+            Optional<Wheels> wheels = wheels(keys);
+            yield header.map(width -> new Combine(name, width, crops, wheels.orElse(null)));
+          }
+          case TOOLBAR -> {
+            Optional<Length> bar = keys.getLength("width");
+            List<String> crops = keys.findTexts("crops");
+            Optional<Wheels> wheels = wheels(keys);
+            yield bar.map(width -> new Toolbar(name, width, crops, wheels.orElse(null)));
+          }
         };
     keys.close();
     return machine;
@@ -73,6 +88,22 @@ final class MachineSection {
       keys.fault(
           "section", "a section is wider than the boom", "at most the boom", "check both widths");
     }
-    return boom.map(width -> new Sprayer(name, width, section.orElse(null)));
+    List<String> crops = keys.findTexts("crops");
+    Optional<Wheels> wheels = wheels(keys);
+    return boom.map(
+        width -> new Sprayer(name, width, section.orElse(null), crops, wheels.orElse(null)));
+  }
+
+  private static Optional<Wheels> wheels(KeyReader keys) {
+    return keys.findKeys("wheels")
+        .flatMap(
+            wheels -> {
+              Optional<Length> track = wheels.getLength("track-width");
+              Optional<Length> tyre = wheels.getLength("tyre-width");
+              wheels.close();
+              return track.isPresent() && tyre.isPresent()
+                  ? Optional.of(new Wheels(track.get(), tyre.get()))
+                  : Optional.empty();
+            });
   }
 }

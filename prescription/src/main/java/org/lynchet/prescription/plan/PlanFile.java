@@ -79,6 +79,7 @@ public final class PlanFile {
     List<PlannedStrip> strips = PlantingSections.strips(keys);
     Map<String, Product> products = PlantingSections.products(keys);
     HandoffChoices handoff = PlantingSections.handoff(keys);
+    FitChoices fit = PlantingSections.fit(keys);
     Optional<LocalDate> date = date(keys);
     keys.close();
     if (faults.count() > 0 || field.isEmpty() || guidance.isEmpty()) {
@@ -94,7 +95,8 @@ public final class PlanFile {
             headland.orElse(null),
             strips,
             products,
-            handoff);
+            handoff,
+            fit);
     new PlanRules(plan, new PlanPlaces(root, faults)).check();
     return new PlanReading(faults.count() > 0 ? null : plan, plan.field());
   }

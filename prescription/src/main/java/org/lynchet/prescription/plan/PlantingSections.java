@@ -8,7 +8,10 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 
-/** Reads the sections {@code headland}, {@code strips}, {@code products} and {@code handoff}. */
+/**
+ * Reads the sections {@code headland}, {@code strips}, {@code products}, {@code handoff} and {@code
+ * fit}.
+ */
 final class PlantingSections {
   private PlantingSections() {}
 
@@ -96,6 +99,20 @@ final class PlantingSections {
               return new HandoffChoices(offZones, formats);
             })
         .orElse(all);
+  }
+
+  static FitChoices fit(KeyReader plan) {
+    return plan.findKeys("fit")
+        .map(
+            keys -> {
+              FitChoices fit =
+                  new FitChoices(
+                      keys.findLength("max-strip-width").orElse(FitChoices.DEFAULT.maxStripWidth()),
+                      keys.findLength("tolerance").orElse(FitChoices.DEFAULT.tolerance()));
+              keys.close();
+              return fit;
+            })
+        .orElse(FitChoices.DEFAULT);
   }
 
   private static Optional<List<Format>> formats(KeyReader keys) {
