@@ -52,8 +52,8 @@ class LauncherIT {
 
   @Test
   void runsThroughSymbolicLinks() throws IOException, InterruptedException {
-    Path tools = Files.createDirectory(folder.resolve("my tools"));
-    Path absolute = Files.createSymbolicLink(folder.resolve("absolute"), distribution.launcher());
+    Path tools = Files.createDirectory(shared.resolve("my tools"));
+    Path absolute = Files.createSymbolicLink(shared.resolve("absolute"), distribution.launcher());
     Path relative = Files.createSymbolicLink(tools.resolve("lyn"), Path.of("../absolute"));
     for (Path link : List.of(absolute, relative)) {
       Run run = withoutArchive(Child.of(folder, link.toString(), "--version")).run();
