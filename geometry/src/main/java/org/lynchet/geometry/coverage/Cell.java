@@ -15,10 +15,18 @@ public final class Cell implements Serializable {
   /** An outer ring, counter-clockwise, and its holes, clockwise. */
   final int[][] rings;
 
+  /** Its area before rounding, in square metres; NaN where that is the area of its rings. */
+  final double areaBeforeRounding;
+
   Cell(RegionLabel region, int band, int[][] rings) {
+    this(region, band, rings, Double.NaN);
+  }
+
+  private Cell(RegionLabel region, int band, int[][] rings, double areaBeforeRounding) {
     this.region = region;
     this.band = band;
     this.rings = rings;
+    this.areaBeforeRounding = areaBeforeRounding;
   }
 
   /** What sets its region apart. */
@@ -33,5 +41,9 @@ public final class Cell implements Serializable {
 
   Cell withRings(int[][] others) {
     return new Cell(region, band, others);
+  }
+
+  Cell withAreaBeforeRounding(double squareMetres) {
+    return new Cell(region, band, rings, squareMetres);
   }
 }

@@ -71,9 +71,11 @@ public final class Coverage implements Serializable {
     return List.copyOf(cells);
   }
 
-  /** A cell's area in square metres, in the plane. */
+  /** A cell's area in square metres, in the plane; rounding does not change it. */
   public double areaSquareMetres(Cell cell) {
-    return Rings.area(vertices, cell.rings);
+    return Double.isNaN(cell.areaBeforeRounding)
+        ? Rings.area(vertices, cell.rings)
+        : cell.areaBeforeRounding;
   }
 
   /** A cell as a polygon of offsets (x) and metres along the AB line (y). */

@@ -26,8 +26,11 @@ final class InnerEdge {
   /** Segments of a quarter of a circle; those of wide headlands are halved further where needed. */
   private static final int QUADRANT_SEGMENTS = 32;
 
-  /** How far the buffer may simplify its input, as a share of its width: 0.2 mm of 20 m. */
-  private static final double SIMPLIFY_FACTOR = 1e-5;
+  /**
+   * How far, in metres, the buffer may simplify the boundary. It gives the course only, and without
+   * this a boundary of 100,000 vertices with an arc at each took more than 512 MB.
+   */
+  private static final double SIMPLIFY = 0.1;
 
   private final IndexedFacetDistance boundary;
   private final double width;
@@ -47,7 +50,7 @@ final class InnerEdge {
    */
   static Geometry inside(Geometry area, double widthMetres) {
     BufferParameters parameters = new BufferParameters(QUADRANT_SEGMENTS);
-    parameters.setSimplifyFactor(SIMPLIFY_FACTOR);
+    parameters.setSimplifyFactor(SIMPLIFY / widthMetres);
     Geometry drawn = BufferOp.bufferOp(area, -widthMetres, parameters);
     if (drawn.isEmpty()) {
       return drawn;

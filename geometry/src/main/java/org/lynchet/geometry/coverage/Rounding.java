@@ -40,11 +40,19 @@ final class Rounding {
         faces.computeIfAbsent(face.areas[0], key -> new ArrayList<>()).add(face.rings);
       }
     }
-    List<Cell> mended = new ArrayList<>();
+    Map<Integer, List<int[][]>> partsOf = new TreeMap<>();
     faces.forEach(
-        (cell, polygons) ->
-            FaceJoiner.join(vertices, Rings.Place.LON_LAT, polygons)
-                .forEach(rings -> mended.add(cells.get(cell).withRings(rings))));
+        (cell, polygons) -> {
+          List<int[][]> parts = FaceJoiner.join(vertices, Rings.Place.LON_LAT, polygons);
+          if (!parts.isEmpty()) {
+            partsOf.put(cell, parts);
+          }
+        });
+    double[] areas = AreasKept.areas(vertices, cells, partsOf.keySet());
+    List<Cell> mended = new ArrayList<>();
+    partsOf.forEach(
+        (cell, parts) ->
+            mended.addAll(AreasKept.share(vertices, cells.get(cell), areas[cell], parts)));
     vertices.round();
     return new Coverage(vertices, mended);
   }

@@ -32,7 +32,11 @@ final class SamePlaces {
     }
     List<Cell> merged = new ArrayList<>(cells.size());
     for (Cell cell : cells) {
-      merged.add(same.isAffected(cell) ? cell.withRings(same.withoutRepeats(cell.rings)) : cell);
+      merged.add(
+          same.isAffected(cell)
+              ? cell.withRings(same.withoutRepeats(cell.rings))
+                  .withAreaBeforeRounding(Rings.area(vertices, cell.rings))
+              : cell);
     }
     return merged;
   }

@@ -47,7 +47,19 @@ public final class Lynchet implements Runnable {
 
   /** Runs one command and ends the program with its exit code. */
   public static void main(String[] args) {
-    System.exit(commandLine().execute(args));
+    System.exit(run(args));
+  }
+
+  private static int run(String[] args) {
+    try {
+      return commandLine().execute(args);
+    } catch (OutOfMemoryError tooLarge) {
+      System.err.println(
+          "The memory ran out; nothing was written. The files have more vertices than fit.");
+      System.err.println(
+          "Give the program more, as in LYNCHET_JAVA_OPTS=-Xmx4g, or thin the boundary out.");
+      return CommandLine.ExitCode.SOFTWARE;
+    }
   }
 
   static CommandLine commandLine() {
