@@ -84,7 +84,7 @@ def write_systems(db):
 def key(name):
     """A datum's name as the reader compares it."""
     name = name[2:] if name.startswith("D_") else name
-    return re.sub(r"[^A-Z0-9]", "", name.upper())
+    return re.sub(r"[^A-Z0-9+]", "", name.upper())
 
 
 def datum_names(db, datum):
@@ -120,7 +120,8 @@ def write_shifts(db):
     units = unit_factors(db)
     superseded = {str(row[0]) for row in db.execute(
         "select superseded_code from supersession where superseded_auth_name = 'EPSG'"
-        " and superseded_table_name = 'helmert_transformation'")}
+        " and superseded_table_name = 'helmert_transformation'"
+        " and replacement_table_name = 'helmert_transformation'")}
     lines = []
     names = {}
     for row in db.execute("""

@@ -53,6 +53,9 @@ rem made in another folder.
 set "use="
 if "%LYNCHET_NO_CDS%"=="1" goto run
 if not defined LOCALAPPDATA goto run
+rem Where the path of a jar has a blank in it, Java 17 leaves its classes out of every archive; Java 25
+rem takes them in.
+if not "%home%"=="%home: =%" if %major% lss 25 goto run
 for %%f in ("%home%\lynchet.jar") do set "stamp=%%~zf-%%~tf"
 set "stamp=%stamp:/=%"
 set "stamp=%stamp::=%"

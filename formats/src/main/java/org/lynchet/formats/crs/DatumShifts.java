@@ -16,7 +16,8 @@ final class DatumShifts {
   private DatumShifts() {}
 
   /**
-   * All shifts of a datum, the best first: by accuracy, then the smaller area, then the later code.
+   * All shifts of a datum, the best first: by accuracy, then one that changes nothing, then the
+   * smaller area, then the later code.
    *
    * @param datum its name as the text has it, such as {@code D_Amersfoort}
    */
@@ -38,6 +39,7 @@ final class DatumShifts {
     }
     shifts.sort(
         Comparator.comparingDouble(DatumShift::accuracyMetres)
+            .thenComparing(s -> !s.toWgs84().equals(DatumShift.NONE.toWgs84()))
             .thenComparingDouble(DatumShift::size)
             .thenComparing(Comparator.comparingInt(DatumShift::code).reversed()));
     return shifts;
@@ -59,6 +61,6 @@ final class DatumShifts {
   /** The name without what programs write differently; as generate.py makes it. */
   private static String key(String datum) {
     String name = datum.startsWith("D_") ? datum.substring(2) : datum;
-    return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "");
+    return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9+]", "");
   }
 }

@@ -1,5 +1,6 @@
 package org.lynchet.formats.crs;
 
+import java.util.regex.Pattern;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.api.referencing.operation.MathTransform;
@@ -17,8 +18,18 @@ import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FormatException;
 
-/** Transforms coordinates of one system to longitude and latitude; the only user of GeoTools. */
+/**
+ * Transforms coordinates of one system to longitude and latitude; the only user of GeoTools.
+ *
+ * <p>Against PROJ 9.1.1: within 1 mm if the shift changes nothing, else within 1 cm; 2 cm for a
+ * transverse Mercator 10 degrees away from its meridian. That is the better of GeoTools' two ways
+ * in each case: Molodensky's formulas are exact for a shift of nothing and off by up to some
+ * centimetres for others; the way over geocentric coordinates stops its search for the latitude at
+ * about 5 mm.
+ */
 final class Transform {
+  private static final Pattern NO_SHIFT = Pattern.compile("(?i)TOWGS84\\s*\\[[\\s0.,+-]*\\]");
+
   private static final Envelope WORLD = new Envelope(-180, 180, -90, 90);
 
   private final MathTransform transform;
@@ -36,6 +47,9 @@ final class Transform {
    */
   static Transform of(String wkt, String where) throws FormatException {
     Hints strict = new Hints(Hints.LENIENT_DATUM_SHIFT, false);
+    if (!NO_SHIFT.matcher(wkt).find()) {
+      strict.put(Hints.DATUM_SHIFT_METHOD, "Geocentric");
+    }
     try {
       CoordinateReferenceSystem system = new ReferencingObjectFactory().createFromWKT(wkt);
       MathTransform transform =

@@ -2,6 +2,7 @@ package org.lynchet.formats.geojson;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -38,8 +39,6 @@ final class GeoJsonReader implements FeatureReader {
     try (JsonParser parser = FACTORY.createParser(bytes)) {
       objects = new ObjectParser(parser, faults);
       top = parse(parser, objects, faults);
-    } catch (JsonProcessingException e) {
-      faults.add(what(e), JsonSpot.of(e.getLocation()), "", "one JSON text in UTF-8");
     } catch (IOException e) {
       faults.add("it cannot be decoded (" + e + ")", new JsonSpot(1, 1), "", "JSON in UTF-8");
     }
@@ -57,6 +56,18 @@ final class GeoJsonReader implements FeatureReader {
   }
 
   private static @Nullable GeoObject parse(
+      JsonParser parser, ObjectParser objects, JsonFaults faults) throws IOException {
+    try {
+      return parseTop(parser, objects, faults);
+    } catch (JsonProcessingException e) {
+      JsonLocation location = e.getLocation();
+      JsonSpot spot = JsonSpot.of(location == null ? parser.currentLocation() : location);
+      faults.add(what(e), spot, "", "one JSON text in UTF-8");
+      return null;
+    }
+  }
+
+  private static @Nullable GeoObject parseTop(
       JsonParser parser, ObjectParser objects, JsonFaults faults) throws IOException {
     JsonToken first = parser.nextToken();
     if (first != JsonToken.START_OBJECT) {

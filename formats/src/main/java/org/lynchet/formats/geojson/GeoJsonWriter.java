@@ -3,6 +3,7 @@ package org.lynchet.formats.geojson;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,7 +19,10 @@ import org.lynchet.formats.FeatureWriter;
 /** Writes a table as a feature collection, whole in memory first. */
 final class GeoJsonWriter implements FeatureWriter {
   private static final JsonFactory FACTORY =
-      new JsonFactoryBuilder().rootValueSeparator("").build();
+      new JsonFactoryBuilder()
+          .rootValueSeparator("")
+          .enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
+          .build();
 
   @Override
   public void write(FeatureTable table, Path file) throws IOException {

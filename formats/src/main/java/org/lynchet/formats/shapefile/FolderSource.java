@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FormatException;
@@ -39,8 +40,8 @@ final class FolderSource {
       return InputFile.read(plain);
     }
     List<Path> found = new ArrayList<>();
-    try (DirectoryStream<Path> folder =
-        Files.newDirectoryStream(shp.toAbsolutePath().resolve(".."))) {
+    Path parent = Objects.requireNonNull(shp.toAbsolutePath().getParent(), "a file in a folder");
+    try (DirectoryStream<Path> folder = Files.newDirectoryStream(parent)) {
       for (Path file : folder) {
         String name = InputFile.name(file);
         if (name.startsWith(base)

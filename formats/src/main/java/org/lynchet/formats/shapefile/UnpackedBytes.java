@@ -16,11 +16,8 @@ final class UnpackedBytes {
   /** From here on a .zip has to look like one that somebody packed. */
   private static final long SUSPICIOUS = 32L << 20;
 
-  /**
-   * Of wide blank columns a deflated table keeps little, but not less than this part; a file of one
-   * byte repeated reaches 1030.
-   */
-  private static final long MAX_RATIO = 500;
+  /** Most of a table is blanks, and deflates well; a file of one byte repeated reaches 1030. */
+  private static final long MAX_RATIO = 200;
 
   private static final int CHUNK = 1 << 16;
 

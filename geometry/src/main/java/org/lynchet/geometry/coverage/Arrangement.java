@@ -2,6 +2,7 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,10 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  */
 final class Arrangement {
   private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  /** No two rings have a directed edge in common. */
+  private static final Comparator<int[]> BY_FIRST_EDGE =
+      Comparator.comparingInt((int[] ring) -> ring[0]).thenComparingInt(ring -> ring[1]);
 
   private final Vertices vertices;
   private final Rings.Place place;
@@ -86,7 +91,7 @@ final class Arrangement {
     }
   }
 
-  /** Nodes the lines; returns every bounded face. */
+  /** Nodes the lines; returns every bounded face, in an order that depends on the lines alone. */
   List<Face> faces() {
     SnapRoundingNoder noder = new SnapRoundingNoder(grid);
     noder.computeNodes(lines);
@@ -112,8 +117,7 @@ final class Arrangement {
     for (Object polygon : polygonizer.getPolygons()) {
       faces.add(rings((Polygon) polygon));
     }
-    // JTS finds faces in an order that changes from run to run: its graph hashes by identity.
-    faces.sort((a, b) -> Arrays.compare(a[0], b[0]));
+    faces.sort(Comparator.comparing(face -> face[0], BY_FIRST_EDGE));
     int[][] areas = windings.areasOf(faces);
     List<Face> result = new ArrayList<>(areas.length);
     for (int f = 0; f < areas.length; f++) {
@@ -149,30 +153,23 @@ final class Arrangement {
     for (int i = 1; i < rings.length; i++) {
       rings[i] = ring(polygon.getInteriorRingN(i - 1), false);
     }
-    Arrays.sort(rings, 1, rings.length, Arrays::compare);
+    Arrays.sort(rings, 1, rings.length, BY_FIRST_EDGE);
     return rings;
   }
 
+  /** A ring that begins with its first vertex: the polygonizer begins anywhere. */
   private int[] ring(LinearRing line, boolean outer) {
     Coordinate[] coordinates = line.getCoordinates();
     boolean reverse = Orientation.isCCW(coordinates) != outer;
     int[] ring = new int[coordinates.length - 1];
+    int first = 0;
     for (int i = 0; i < ring.length; i++) {
-      ring[reverse ? ring.length - 1 - i : i] = vertexOf(coordinates[i]);
-    }
-    return fromLeast(ring);
-  }
-
-  /** The same ring from its least vertex on. */
-  private static int[] fromLeast(int[] ring) {
-    int start = 0;
-    for (int i = 1; i < ring.length; i++) {
-      start = ring[i] < ring[start] ? i : start;
+      ring[i] = vertexOf(coordinates[reverse ? ring.length - i : i]);
+      first = ring[i] < ring[first] ? i : first;
     }
     int[] turned = new int[ring.length];
-    for (int i = 0; i < ring.length; i++) {
-      turned[i] = ring[(start + i) % ring.length];
-    }
+    System.arraycopy(ring, first, turned, 0, ring.length - first);
+    System.arraycopy(ring, 0, turned, ring.length - first, first);
     return turned;
   }
 

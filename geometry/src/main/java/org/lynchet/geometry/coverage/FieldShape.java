@@ -7,7 +7,9 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /** Takes a boundary into the offset frame of an AB line. */
@@ -25,7 +27,8 @@ public final class FieldShape implements Serializable {
   }
 
   /**
-   * Takes a boundary in.
+   * Takes a boundary in. Where its rings touch so finely that they cross in the plane, they are
+   * parted there.
    *
    * @param boundary a valid polygon or multipolygon of longitudes (x) and latitudes (y) in degrees;
    *     rings of either direction
@@ -44,7 +47,7 @@ public final class FieldShape implements Serializable {
         parts.add(rings);
       }
     }
-    return new FieldShape(vertices, parts);
+    return new FieldShape(vertices, isValid(vertices, parts) ? parts : mended(vertices, parts));
   }
 
   private static int[] ring(Vertices vertices, LinearRing line, boolean outer) {
@@ -52,9 +55,13 @@ public final class FieldShape implements Serializable {
     int[] ring = new int[coordinates.length - 1];
     int size = 0;
     for (int i = 0; i < ring.length; i++) {
-      if (!coordinates[i].equals2D(coordinates[i + 1])) {
-        ring[size++] = vertices.addLonLat(coordinates[i].x, coordinates[i].y);
+      int vertex = vertices.addLonLat(coordinates[i].x, coordinates[i].y);
+      if (size == 0 || !vertices.isSamePlace(vertex, ring[size - 1])) {
+        ring[size++] = vertex;
       }
+    }
+    while (size > 1 && vertices.isSamePlace(ring[0], ring[size - 1])) {
+      size--;
     }
     ring = Arrays.copyOf(ring, size);
     if (Rings.signedArea(vertices, ring) > 0 != outer) {
@@ -65,6 +72,48 @@ public final class FieldShape implements Serializable {
       }
     }
     return ring;
+  }
+
+  private static boolean isValid(Vertices vertices, List<int[][]> parts) {
+    for (int[][] part : parts) {
+      for (int[] ring : part) {
+        if (ring.length < 3) {
+          return false;
+        }
+      }
+    }
+    return new IsValidOp(polygons(vertices, parts)).isValid();
+  }
+
+  /**
+   * A line that is straight in longitude and latitude is not straight in the plane, 12 mm off at
+   * the middle of 800 m, so rings that touch an edge between its ends can come to cross it.
+   */
+  private static List<int[][]> mended(Vertices vertices, List<int[][]> parts) {
+    Arrangement arrangement =
+        new Arrangement(vertices, Rings.Place.OFFSET, Vertices.STEPS_PER_METRE);
+    for (int[][] part : parts) {
+      for (int[] ring : part) {
+        if (ring.length > 2) {
+          arrangement.addRing(ring, 0);
+        }
+      }
+    }
+    List<int[][]> faces = new ArrayList<>();
+    for (Arrangement.Face face : arrangement.faces()) {
+      if (face.areas.length > 0) {
+        faces.add(face.rings);
+      }
+    }
+    return FaceJoiner.join(vertices, Rings.Place.OFFSET, faces);
+  }
+
+  private static MultiPolygon polygons(Vertices vertices, List<int[][]> parts) {
+    Polygon[] polygons = new Polygon[parts.size()];
+    for (int i = 0; i < polygons.length; i++) {
+      polygons[i] = Rings.polygon(vertices, parts.get(i), Rings.Place.OFFSET);
+    }
+    return Rings.FACTORY.createMultiPolygon(polygons);
   }
 
   /** The area in square metres, in the plane. */

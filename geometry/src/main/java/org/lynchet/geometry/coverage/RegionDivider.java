@@ -11,23 +11,12 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryComponentFilter;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.RingClipper;
 
 /** Divides a field by headland and management zones, all lines noded together. */
 final class RegionDivider {
-  private static final GeometryFactory FACTORY = new GeometryFactory();
-
-  /** How far, in metres, the headland's inner edge may be from the true distance at a corner. */
-  private static final double CORNER_ERROR = 0.002;
-
-  /** How far the buffer may simplify its input, as a share of its width: 2 mm of 20 m. */
-  private static final double SIMPLIFY_FACTOR = 1e-4;
-
   /** Numbers of the areas in the arrangement. */
   private static final int FIELD = 0;
 
@@ -96,7 +85,7 @@ final class RegionDivider {
   }
 
   private Geometry inner(Headland headland) {
-    return shrink(polygons(headland.aroundHoles()), headland.widthMetres());
+    return InnerEdge.inside(polygons(headland.aroundHoles()), headland.widthMetres());
   }
 
   private Geometry polygons(boolean withHoles) {
@@ -105,16 +94,7 @@ final class RegionDivider {
       int[][] rings = withHoles ? part : new int[][] {part[0]};
       polygons.add(Rings.polygon(vertices, rings, Rings.Place.OFFSET));
     }
-    return FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
-  }
-
-  private static Geometry shrink(Geometry area, double width) {
-    double quarter = Math.PI / 2;
-    double step = 2 * Math.acos(1 - Math.min(1, CORNER_ERROR / width));
-    int quadrantSegments = Math.max(32, (int) Math.ceil(quarter / step));
-    BufferParameters parameters = new BufferParameters(quadrantSegments);
-    parameters.setSimplifyFactor(SIMPLIFY_FACTOR);
-    return BufferOp.bufferOp(area, -width, parameters);
+    return Rings.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
   }
 
   private Geometry toOffset(Geometry lonLat) {

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Measures and converts rings of vertices; a ring does not repeat its first vertex. */
 final class Rings {
-  private static final GeometryFactory FACTORY = new GeometryFactory();
+  static final GeometryFactory FACTORY = new GeometryFactory();
 
   private Rings() {}
 

@@ -8,10 +8,11 @@ import java.util.TreeMap;
 /**
  * Rounds the vertices of a coverage to 9 decimals of a degree, about 0.1 mm.
  *
- * <p>Each vertex is rounded once, so cells still match. Where rounding made a cell invalid, which
- * takes vertices and edges within 0.2 mm of each other, all edges are noded on the rounded grid and
- * each face goes to the cell in which it lay; a cell thinner than the grid can vanish, and one with
- * a neck thinner than the grid falls in two.
+ * <p>Each vertex is rounded once, so cells still match. Vertices that come to the same place along
+ * an edge are merged. Where rounding made a cell invalid, which takes vertices and edges within 0.2
+ * mm of each other, all edges are noded on the rounded grid and each face goes to the cell in which
+ * it lay; a cell thinner than the grid can vanish, and one with a neck thinner than the grid falls
+ * in two.
  */
 final class Rounding {
   private Rounding() {}
@@ -19,13 +20,13 @@ final class Rounding {
   static Coverage round(Coverage exact) {
     Vertices vertices = new Vertices(exact.vertices());
     boolean[] moved = vertices.round();
-    return CellCheck.allValid(vertices, exact.cells(), Rings.Place.LON_LAT, v -> moved[v])
-        ? new Coverage(vertices, exact.cells())
-        : mend(exact, vertices);
+    List<Cell> cells = SamePlaces.merge(vertices, exact.cells());
+    return CellCheck.allValid(vertices, cells, Rings.Place.LON_LAT, v -> moved[v])
+        ? new Coverage(vertices, cells)
+        : mend(exact.cells(), vertices);
   }
 
-  private static Coverage mend(Coverage exact, Vertices vertices) {
-    List<Cell> cells = exact.cells();
+  private static Coverage mend(List<Cell> cells, Vertices vertices) {
     Arrangement arrangement =
         new Arrangement(vertices, Rings.Place.LON_LAT, Vertices.STEPS_PER_DEGREE);
     for (int i = 0; i < cells.size(); i++) {

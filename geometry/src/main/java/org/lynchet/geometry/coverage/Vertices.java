@@ -95,6 +95,11 @@ final class Vertices implements Serializable {
     return roundedTo(STEPS_PER_METRE, metres);
   }
 
+  /** Whether two vertices are in the same place of the offset frame. */
+  boolean isSamePlace(int vertex, int other) {
+    return x[vertex] == x[other] && y[vertex] == y[other];
+  }
+
   double x(int vertex) {
     return x[vertex];
   }

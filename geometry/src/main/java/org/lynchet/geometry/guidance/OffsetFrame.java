@@ -31,7 +31,9 @@ public final class OffsetFrame implements Serializable {
     this.sin = Math.sin(planeHeadingRadians);
     this.cos = Math.cos(planeHeadingRadians);
     double heading = Math.toDegrees(planeHeadingRadians - trueNorthRadians) % 360;
-    this.headingDegrees = heading < 0 ? heading + 360 : heading;
+    heading = heading < 0 ? heading + 360 : heading;
+    // The least negative headings come to 360 itself.
+    this.headingDegrees = heading < 360 ? heading : 0;
   }
 
   /**

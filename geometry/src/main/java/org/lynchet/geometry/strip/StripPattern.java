@@ -44,8 +44,9 @@ public final class StripPattern implements Serializable {
 
   /** The AB line is the centreline of the first pass of the first strip. */
   public static StripPattern fromPassCentre(List<PatternStrip> strips) {
+    StripPattern edge = fromStripEdge(strips);
     PatternStrip first = strips.get(0);
-    return new StripPattern(strips, -first.rowsPerPass() * first.rowSpacingMetres() / 2);
+    return new StripPattern(edge.strips, -first.rowsPerPass() * first.rowSpacingMetres() / 2);
   }
 
   /** The AB line is the left edge of the first strip. */

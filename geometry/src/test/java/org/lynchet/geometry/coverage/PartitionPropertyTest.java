@@ -1,5 +1,7 @@
 package org.lynchet.geometry.coverage;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -76,5 +78,23 @@ class PartitionPropertyTest {
       test.zone(field.getFactory().toGeometry(new Envelope(-5, 90, y, y + 15)));
     }
     test.cut(TestField.every(5, -20, 90));
+  }
+
+  @Property(seed = "7", tries = 20, shrinking = ShrinkingMode.OFF)
+  void sameInputSameCells(@ForAll("seeds") long seed) {
+    assertThat(drawn(seed)).isEqualTo(drawn(seed));
+  }
+
+  private static String drawn(long seed) {
+    Random random = new Random(seed);
+    Geometry field = RandomFields.onGrid(random, 5, 10);
+    TestField test = TestField.of(field).headland(2.5, true);
+    RandomFields.zones(random, field.getEnvelopeInternal()).forEach(test::zone);
+    Coverage coverage = Coverage.cut(test.regions(), TestField.every(5, -20, 90)).rounded();
+    StringBuilder drawn = new StringBuilder();
+    for (Cell cell : coverage.cells()) {
+      drawn.append(cell.band()).append(cell.region()).append(coverage.inLonLat(cell)).append('\n');
+    }
+    return drawn.toString();
   }
 }

@@ -44,6 +44,18 @@ final class RandomFields {
     return FACTORY.createLinearRing(ring);
   }
 
+  /** A disc with a jagged edge of many vertices, as outlines from rasters and drives are. */
+  static Polygon jagged(Random random, double radius, int size) {
+    Coordinate[] ring = new Coordinate[size + 1];
+    for (int i = 0; i < size; i++) {
+      double angle = 2 * Math.PI * i / size;
+      double r = radius + 2 * random.nextDouble() + 40 * Math.sin(5 * angle);
+      ring[i] = new Coordinate(r * Math.cos(angle), r * Math.sin(angle));
+    }
+    ring[size] = ring[0].copy();
+    return FACTORY.createPolygon(ring);
+  }
+
   /** A rectangle with star-shaped holes, one in each square of a chessboard at most. */
   static Polygon holed(Random random) {
     int n = 1 + random.nextInt(4);

@@ -43,6 +43,10 @@ final class TestField {
     if (!boundary.isValid()) {
       throw new IllegalArgumentException("not a valid boundary: " + metres);
     }
+    return ofLonLat(boundary);
+  }
+
+  static TestField ofLonLat(Geometry boundary) {
     return new TestField(FieldShape.of(boundary, FRAME));
   }
 
@@ -89,14 +93,16 @@ final class TestField {
     }
   }
 
+  static Geometry inMetres(Geometry lonLat) {
+    Geometry copy = lonLat.copy();
+    copy.apply((Coordinate at) -> at.setCoordinate(FRAME.toOffset(at.x, at.y)));
+    copy.geometryChanged();
+    return copy;
+  }
+
   static Geometry lonLat(Geometry metres) {
     Geometry copy = metres.copy();
-    copy.apply(
-        (Coordinate at) -> {
-          Coordinate lonLat = FRAME.toLonLat(at.x, at.y);
-          at.x = lonLat.x;
-          at.y = lonLat.y;
-        });
+    copy.apply((Coordinate at) -> at.setCoordinate(FRAME.toLonLat(at.x, at.y)));
     copy.geometryChanged();
     return copy;
   }

@@ -16,9 +16,15 @@ import picocli.CommandLine.Spec;
     usageHelpWidth = 100,
     header = "Lays a tall and a short crop out in strips and writes the files that plant them.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {PlanCommand.class, CheckCommand.class, GenerateCompletion.class},
+    subcommands = {
+      PlanCommand.class,
+      FitCommand.class,
+      CheckCommand.class,
+      GenerateCompletion.class
+    },
     footerHeading = "%nExamples:%n",
     footer = {
+      "  lynchet fit sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",

@@ -1,5 +1,7 @@
 package org.lynchet.prescription.machine;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.quantity.Length;
 
 /**
@@ -7,8 +9,16 @@ import org.lynchet.prescription.quantity.Length;
  *
  * @param name the name that the plan gives it
  * @param header the width of its header
+ * @param crops the crops that it works in; empty for all
+ * @param wheels where its wheels run, if the plan says so
  */
-public record Combine(String name, Length header) implements Machine {
+public record Combine(String name, Length header, List<String> crops, @Nullable Wheels wheels)
+    implements Machine {
+
+  /** Copies the list. */
+  public Combine {
+    crops = List.copyOf(crops);
+  }
 
   @Override
   public double workingWidthMetres() {

@@ -94,6 +94,17 @@ final class AbLineMarks {
     return start;
   }
 
+  /** The line as a sign for the legend. */
+  static List<Mark> sign(Box box) {
+    double y = box.centreY();
+    double base = box.right() - ARROW;
+    double wing = 0.38 * ARROW;
+    Outline head = Outline.ring(box.right(), y, base, y - wing, base, y + wing);
+    return List.of(
+        new Mark.Line(Outline.line(box.left(), y, base, y), Scene.INK, WIDTH, 0),
+        Mark.Area.plain(head, Scene.INK));
+  }
+
   private static Mark letter(String letter, Coordinate at) {
     return Mark.Text.label(letter, at.x, at.y, SIZE, true);
   }

@@ -14,20 +14,29 @@ final class Legend {
   /** With more entries than this the last line sums the rest up. */
   private static final int MOST_ENTRIES = 18;
 
-  private static final double LONGEST_CROP = 74;
+  private static final double LONGEST_ZONE = 56;
 
   private final FieldLayout layout;
   private final Entries entries;
   private final UnitSystem units;
   private final List<LegendRow> rows = new ArrayList<>();
 
-  Legend(FieldLayout layout, Entries entries, UnitSystem units) {
+  /**
+   * The legend of a layout.
+   *
+   * @param abLine whether the map shows the AB line
+   */
+  Legend(FieldLayout layout, Entries entries, UnitSystem units, boolean abLine) {
     this.layout = layout;
     this.entries = entries;
     this.units = units;
     addEntries();
     addTotal();
-    addSigns();
+    addPartial();
+    if (abLine) {
+      rows.add(new LegendRow(AbLineMarks::sign, "AB line", "", "", false));
+    }
+    addManagementZones();
   }
 
   /** The height that it takes in that many columns. */
@@ -85,28 +94,27 @@ final class Legend {
 
   private LegendRow row(Entry entry) {
     String area = area(entries.squareMetres(entry));
-    String crop = TextWidth.cut(SafeText.of(entry.crop()), LONGEST_CROP, LegendRow.SIZE, true);
-    String zone = entry.managementZone();
-    String first =
-        crop + ", " + part(entry.kind()) + (zone == null ? "" : ", " + SafeText.of(zone));
     String rate = " \u00b7 " + RateText.of(entry.rate());
     double productRoom = LegendRow.roomBelow() - TextWidth.of(rate, LegendRow.SIZE, false);
     String product =
         TextWidth.cut(SafeText.of(entry.product()), productRoom, LegendRow.SIZE, false);
     return new LegendRow(
         LegendRow.Sign.of(entries.look(entry)),
-        TextWidth.cut(first, LegendRow.roomBeside(area), LegendRow.SIZE, true),
+        place(entry, LegendRow.roomBeside(area)),
         product + rate,
         area,
         true);
   }
 
-  private static String part(Zone.Kind kind) {
-    return switch (kind) {
-      case CENTRE -> "centre rows";
-      case BORDER -> "border rows";
-      case HEADLAND -> "headland";
-    };
+  /** Crop, part of the field, management zone; names give way, the part does not. */
+  private static String place(Entry entry, double room) {
+    String zone = entry.managementZone();
+    String part = ", " + entry.kind().word();
+    if (zone != null) {
+      part += ", " + TextWidth.cut(SafeText.of(zone), LONGEST_ZONE, LegendRow.SIZE, true);
+    }
+    double cropRoom = room - TextWidth.of(part, LegendRow.SIZE, true);
+    return TextWidth.cut(SafeText.of(entry.crop()), cropRoom, LegendRow.SIZE, true) + part;
   }
 
   private void addTotal() {
@@ -115,7 +123,7 @@ final class Legend {
             LegendRow.Sign.NONE, "whole field", "", area(layout.areaSquareMetres()), true));
   }
 
-  private void addSigns() {
+  private void addPartial() {
     double partial =
         layout.zones().stream().filter(Zone::partial).mapToDouble(Zone::areaSquareMetres).sum();
     if (partial > 0) {
@@ -125,8 +133,11 @@ final class Legend {
               List.of(
                   new Mark.Area(Outline.of(box), OptionalInt.of(Scene.WHITE), hatches),
                   new Mark.Line(Outline.of(box), Scene.INK, 0.7, 0));
-      rows.add(new LegendRow(sign, "partial pass, in the above", "", area(partial), false));
+      rows.add(new LegendRow(sign, "of which partial passes", "", area(partial), false));
     }
+  }
+
+  private void addManagementZones() {
     if (layout.zones().stream().anyMatch(zone -> zone.managementZone() != null)) {
       LegendRow.Sign sign =
           box ->

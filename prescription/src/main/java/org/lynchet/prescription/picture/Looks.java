@@ -8,7 +8,7 @@ import org.lynchet.prescription.zone.Zone;
  * Makes the looks of zones: border rows have lines at 45 degrees to the rows, headland has dots.
  *
  * <p>A second product or rate of one kind has lines across the rows, a third closer ones; a fifth
- * crop takes the first one's colours with broad white lines over them, and so on.
+ * crop takes the first one's colours with broad lines over them, and so on.
  */
 final class Looks {
   private final double headingDegrees;
@@ -27,13 +27,14 @@ final class Looks {
   Look look(int crop, Zone.Kind kind, int variant) {
     int fill = Palette.fill(crop, kind);
     int ink = Palette.ink(fill);
+    int broad = Palette.broadInk(fill);
     List<Hatch> hatches = new ArrayList<>();
     int round = crop / Palette.CROPS;
     if (round % 2 == 1) {
-      hatches.add(Hatch.lines(alongRows() + 30, 9, 2.5, Scene.WHITE));
+      hatches.add(Hatch.lines(alongRows() + 30, 9, 2.5, broad));
     }
     if (round / 2 % 2 == 1) {
-      hatches.add(Hatch.lines(alongRows() + 120, 9, 2.5, Scene.WHITE));
+      hatches.add(Hatch.lines(alongRows() + 120, 9, 2.5, broad));
     }
     if (kind == Zone.Kind.BORDER) {
       hatches.add(Hatch.lines(alongRows() + 45, 3.2, 0.55, ink));

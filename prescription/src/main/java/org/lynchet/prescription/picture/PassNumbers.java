@@ -62,12 +62,12 @@ final class PassNumbers {
     double width = TextWidth.of(text, SIZE, false);
     double height = TextWidth.DIGIT_HEIGHT * SIZE;
     double offset = pass.pass().centreMetres();
+    double gap = GAP / plane.pointsPerMetre();
     double reach = plane.reachAcross(width, height);
-    FieldEdge.Reach field = edge.along(offset - reach, offset + reach);
+    FieldEdge.Reach field = edge.along(offset - reach - gap, offset + reach + gap);
     if (field.isEmpty()) {
       return Optional.empty();
     }
-    double gap = GAP / plane.pointsPerMetre();
     Coordinate centre =
         plane.fromOffset(offset, field.from() - gap - plane.reachAlong(width, height));
     Box box = Box.around(centre.x, centre.y, width, height);

@@ -85,23 +85,37 @@ final class PngPainter {
         AffineTransform.getRotateInstance(-Math.toRadians(hatch.angleDegrees()))
             .createTransformedShape(shape.getBounds2D())
             .getBounds2D();
-    double spacing = hatch.spacing();
-    double left = Math.floor(bounds.getMinX() / spacing) * spacing;
-    double top = Math.floor(bounds.getMinY() / spacing) * spacing;
-    for (double y = top + spacing / 2; y < bounds.getMaxY() + spacing; y += spacing) {
-      if (!hatch.dots()) {
-        graphics.fill(
-            new Rectangle2D.Double(
-                left, y - hatch.width() / 2, bounds.getMaxX() - left, hatch.width()));
-        continue;
-      }
-      for (double x = left + spacing / 2; x < bounds.getMaxX() + spacing; x += spacing) {
-        double r = hatch.width() / 2;
-        graphics.fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-      }
-    }
+    graphics.fill(hatch.dots() ? dots(bounds, hatch) : stripes(bounds, hatch));
     graphics.setTransform(oldTransform);
     graphics.setClip(oldClip);
+  }
+
+  private static Shape stripes(Rectangle2D bounds, Hatch hatch) {
+    Path2D stripes = new Path2D.Double();
+    double spacing = hatch.spacing();
+    double half = hatch.width() / 2;
+    for (double y = first(bounds.getMinY(), spacing); y < bounds.getMaxY() + half; y += spacing) {
+      stripes.append(
+          new Rectangle2D.Double(bounds.getMinX(), y - half, bounds.getWidth(), 2 * half), false);
+    }
+    return stripes;
+  }
+
+  private static Shape dots(Rectangle2D bounds, Hatch hatch) {
+    Path2D dots = new Path2D.Double();
+    double spacing = hatch.spacing();
+    double half = hatch.width() / 2;
+    for (double y = first(bounds.getMinY(), spacing); y < bounds.getMaxY() + half; y += spacing) {
+      for (double x = first(bounds.getMinX(), spacing); x < bounds.getMaxX() + half; x += spacing) {
+        dots.append(new Ellipse2D.Double(x - half, y - half, 2 * half, 2 * half), false);
+      }
+    }
+    return dots;
+  }
+
+  /** The last middle of a line or dot before a place, where the SVG's tiles have it too. */
+  private static double first(double from, double spacing) {
+    return (Math.floor(from / spacing) - 0.5) * spacing;
   }
 
   private void line(Mark.Line line) {

@@ -14,6 +14,7 @@ final class SceneMaker {
   private static final double NARROWEST_PASS = 4;
 
   private static final double TITLE_SIZE = 20;
+  private static final double SMALL_TITLE_SIZE = 14;
   private static final double SIZE = 10;
 
   private final FieldLayout layout;
@@ -31,7 +32,7 @@ final class SceneMaker {
     this.entries = Entries.of(layout);
     this.edge = FieldEdge.of(layout.boundary(), layout.frame());
     this.abLine = new AbLineMarks(edge);
-    this.legend = new Legend(layout, entries, units);
+    this.legend = new Legend(layout, entries, units, abLine.isDrawn());
     List<Coordinate> shown = new ArrayList<>(edge.vertices());
     if (abLine.isDrawn()) {
       shown.addAll(abLine.ends());
@@ -105,9 +106,10 @@ final class SceneMaker {
   private List<Mark> title() {
     double room = page.map().width();
     double top = Page.MARGIN;
+    boolean fits = TextWidth.of(name(), TITLE_SIZE, true) <= room;
+    double size = fits ? TITLE_SIZE : SMALL_TITLE_SIZE;
     return List.of(
-        Mark.Text.left(
-                TextWidth.cut(name(), room, TITLE_SIZE, true), Page.MARGIN, top + 17, TITLE_SIZE)
+        Mark.Text.left(TextWidth.cut(name(), room, size, true), Page.MARGIN, top + 17, size)
             .inBold(),
         Mark.Text.left(TextWidth.cut(facts(), room, SIZE, false), Page.MARGIN, top + 34, SIZE));
   }
@@ -123,10 +125,14 @@ final class SceneMaker {
     return outline.isEmpty() ? List.of() : List.of(new Mark.Line(outline, Scene.INK, 0.35, 2));
   }
 
+  /** The boundary, and white over what lies outside it: lines of passes overshoot slanted sides. */
   private List<Mark> boundary() {
     Outline outline = Outline.rings();
     plane.add(layout.boundary(), outline);
-    return List.of(new Mark.Line(outline, Scene.INK, 1.3, 0));
+    Outline outside = Outline.of(page.map());
+    outline.parts().forEach(outside::add);
+    return List.of(
+        Mark.Area.plain(outside, Scene.WHITE), new Mark.Line(outline, Scene.INK, 1.3, 0));
   }
 
   private double footTop() {

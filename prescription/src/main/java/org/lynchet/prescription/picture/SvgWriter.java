@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Writes a scene as SVG 1.1 with the plain {@code href}-free subset that browsers, vector editors
- * and print services share: paths, patterns, texts.
+ * Writes a scene as SVG, with no more of it than browsers, vector editors and print services share:
+ * paths, patterns, texts.
  */
 final class SvgWriter {
   private final StringBuilder svg = new StringBuilder(1 << 16);

@@ -11,35 +11,25 @@ final class FieldSection {
 
   private FieldSection() {}
 
-  static Optional<PlannedField> read(KeyReader plan) {
-    return plan.getKeys("field").flatMap(FieldSection::field);
-  }
-
-  private static Optional<PlannedField> field(KeyReader keys) {
-    Optional<String> name = keys.getText("name");
-    Optional<String> boundary = keys.getText("boundary");
-    Optional<KeyReader> zoneKeys = keys.findKeys("management-zones");
-    Optional<ManagementZoneMap> zones = zoneKeys.flatMap(FieldSection::zoneMap);
-    Optional<Area> minimumPiece = keys.findArea("minimum-piece");
-    boolean repair = keys.findFlag("repair").orElse(false);
-    keys.close();
-    if (name.isEmpty() || boundary.isEmpty()) {
+  static Optional<PlannedField> read(KeyReader keys) {
+    Optional<String> name = keys.get("name", NameText::name);
+    Optional<String> boundary = keys.get("boundary", NameText::file);
+    Optional<ManagementZoneMap> zones =
+        keys.find("management-zones", KeyReader.keys(FieldSection::zoneMap));
+    boolean zonesWhole = zones.isPresent() || !keys.has("management-zones");
+    Area minimumPiece = keys.find("minimum-piece", QuantityText.AREA).orElse(MINIMUM_PIECE);
+    boolean repair = keys.find("repair", WordText::flag).orElse(false);
+    if (name.isEmpty() || boundary.isEmpty() || !zonesWhole) {
       return Optional.empty();
     }
     return Optional.of(
-        new PlannedField(
-            name.get(),
-            boundary.get(),
-            zones.orElse(null),
-            minimumPiece.orElse(MINIMUM_PIECE),
-            repair));
+        new PlannedField(name.get(), boundary.get(), zones.orElse(null), minimumPiece, repair));
   }
 
   private static Optional<ManagementZoneMap> zoneMap(KeyReader keys) {
-    Optional<String> file = keys.getText("file");
-    Optional<String> attribute = keys.getText("attribute");
-    Optional<String> elsewhere = keys.findText("elsewhere");
-    keys.close();
+    Optional<String> file = keys.get("file", NameText::file);
+    Optional<String> attribute = keys.get("attribute", NameText::name);
+    Optional<String> elsewhere = keys.find("elsewhere", NameText::name);
     return file.isPresent() && attribute.isPresent()
         ? Optional.of(new ManagementZoneMap(file.get(), attribute.get(), elsewhere.orElse(null)))
         : Optional.empty();

@@ -12,92 +12,70 @@ final class GuidanceSection {
   private static final String FORMS =
       "{a: [lon, lat], b: [lon, lat]} or {through: [lon, lat], heading: degrees}";
 
+  private static final String HEADING =
+      "degrees clockwise from true north, 0 or more and less than 360";
+
   private GuidanceSection() {}
 
-  static Optional<PlannedGuidance> read(KeyReader plan) {
-    return plan.getKeys("guidance").flatMap(GuidanceSection::guidance);
-  }
-
-  private static Optional<PlannedGuidance> guidance(KeyReader keys) {
-    Optional<Line> line = keys.getKeys("ab-line").flatMap(GuidanceSection::line);
-    AbLineIs is = keys.findWord("ab-line-is", AbLineIs.class).orElse(AbLineIs.PASS_CENTRE);
-    keys.close();
+  static Optional<PlannedGuidance> read(KeyReader keys) {
+    Optional<Line> line = keys.get("ab-line", KeyReader.keys(GuidanceSection::line));
+    AbLineIs is =
+        keys.find("ab-line-is", WordText.oneOf(AbLineIs.class)).orElse(AbLineIs.PASS_CENTRE);
     return line.map(l -> new PlannedGuidance(l, is));
   }
 
   private static Optional<Line> line(KeyReader keys) {
-    boolean byPoints = keys.names().contains("a") || keys.names().contains("b");
-    boolean byHeading = keys.names().contains("through") || keys.names().contains("heading");
-    if (byPoints == byHeading) {
-      keys.find("a");
-      keys.find("b");
-      keys.find("through");
-      keys.find("heading");
-      keys.close();
-      keys.fault(
-          "a",
-          byPoints ? "the AB line is given twice" : "the AB line is not given",
-          FORMS,
-          "give it in one of the two forms");
-      return Optional.empty();
+    boolean byPoints = keys.has("a") || keys.has("b");
+    boolean byHeading = keys.has("through") || keys.has("heading");
+    if (byPoints && !byHeading) {
+      return twoPoints(keys);
     }
-    Optional<Line> line = byPoints ? twoPoints(keys) : onePoint(keys);
-    keys.close();
-    return line;
+    if (byHeading && !byPoints) {
+      return onePoint(keys);
+    }
+    keys.faultOfAll(
+        byPoints ? "the AB line is given in two forms" : "the AB line is not given",
+        FORMS,
+        "give it in one of the two forms");
+    keys.leaveRest();
+    return Optional.empty();
   }
 
   private static Optional<Line> twoPoints(KeyReader keys) {
-    Optional<Position> a = position(keys, "a");
-    Optional<Position> b = position(keys, "b");
+    Optional<Position> a = keys.get("a", PositionText::read);
+    Optional<Position> b = keys.get("b", PositionText::read);
     if (a.isEmpty() || b.isEmpty()) {
       return Optional.empty();
     }
-    if (a.equals(b)) {
+    if (isSame(a.get(), b.get())) {
       keys.fault(
-          "b", "B is the same point as A", "two different points", "take a point farther along");
+          "b",
+          "B is the same point as A",
+          "two different points",
+          "take two points at the ends of the field");
       return Optional.empty();
     }
     return Optional.of(new ThroughTwoPoints(a.get(), b.get()));
   }
 
+  private static boolean isSame(Position a, Position b) {
+    double turn = Math.abs(a.longitudeDegrees() - b.longitudeDegrees()) % 360;
+    return turn == 0 && a.latitudeDegrees() == b.latitudeDegrees();
+  }
+
   private static Optional<Line> onePoint(KeyReader keys) {
-    Optional<Position> through = position(keys, "through");
-    Optional<Double> heading =
-        keys.get("heading")
-            .flatMap(
-                node ->
-                    keys.number(
-                        node, keys.pathOf("heading"), 0, 360, "degrees clockwise from true north"));
-    if (heading.isPresent() && heading.get() == 360) {
-      keys.fault("heading", "a heading of 360 degrees", "0 or more, below 360", "write 0");
+    Optional<Position> through = keys.get("through", PositionText::read);
+    Optional<Double> heading = keys.get("heading", NumberText.degrees(HEADING));
+    if (heading.isPresent() && !(heading.get() >= 0 && heading.get() < 360)) {
+      keys.fault(
+          "heading",
+          "the heading is out of range",
+          HEADING,
+          heading.get() == 360 ? "write 0" : "add or take away 360");
       return Optional.empty();
     }
     return through.isPresent() && heading.isPresent()
-        ? Optional.of(new ThroughPoint(through.get(), heading.get()))
-        : Optional.empty();
-  }
-
-  private static Optional<Position> position(KeyReader keys, String key) {
-    Optional<PlanNode> node = keys.get(key);
-    if (node.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!(node.get() instanceof PlanNode.Listing list) || list.items().size() != 2) {
-      keys.fault(
-          key,
-          node.get().kind() + " is not a position",
-          "[longitude, latitude] in degrees",
-          "write two numbers in brackets, longitude first");
-      return Optional.empty();
-    }
-    String path = keys.pathOf(key);
-    Optional<Double> longitude =
-        keys.number(list.items().get(0), path + "[0]", -180, 180, "degrees of longitude");
-    Optional<Double> latitude =
-        keys.number(
-            list.items().get(1), path + "[1]", -90, 90, "degrees of latitude, the second number");
-    return longitude.isPresent() && latitude.isPresent()
-        ? Optional.of(new Position(longitude.get(), latitude.get()))
+        ? Optional.of(new ThroughPoint(through.get(), heading.get() + 0.0))
         : Optional.empty();
   }
 }

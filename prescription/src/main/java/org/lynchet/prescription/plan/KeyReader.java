@@ -1,291 +1,137 @@
 package org.lynchet.prescription.plan;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.BiFunction;
-import org.lynchet.prescription.quantity.Area;
-import org.lynchet.prescription.quantity.Length;
-import org.lynchet.prescription.quantity.SeedingRate;
+import java.util.function.Function;
+import org.lynchet.prescription.plan.PlanNode.Entry;
+import org.lynchet.prescription.plan.PlanNode.Mapping;
+import org.lynchet.prescription.plan.PlanNode.Scalar;
+import org.lynchet.prescription.plan.PlanNode.ScalarKind;
 
-/**
- * Reads the keys of one mapping, each once; what was not asked for by the time it is {@linkplain
- * #close closed} is unknown.
- */
+/** Reads the keys of one mapping; a key that nobody asked for is unknown. */
 final class KeyReader {
-  private static final int LONGEST_TEXT = 64;
-
-  private final PlanNode.Mapping mapping;
-  private final String path;
+  private final Mapping mapping;
   private final PlanFaults faults;
-  private final QuantityText quantities;
-  private final Set<String> known = new TreeSet<>();
+  private final Set<String> known = new LinkedHashSet<>();
+  private boolean judgesRest = true;
 
-  KeyReader(PlanNode.Mapping mapping, String path, PlanFaults faults) {
+  private KeyReader(Mapping mapping, PlanFaults faults) {
     this.mapping = mapping;
-    this.path = path;
     this.faults = faults;
-    this.quantities = new QuantityText(faults);
   }
 
-  /** The path of a key, for messages. */
-  String pathOf(String key) {
-    return path.isEmpty() ? key : path + "." + key;
+  /** Reads a mapping whose keys are known; the keys that are not asked for become faults. */
+  static <T> ValueReader<T> keys(Function<KeyReader, Optional<T>> bind) {
+    return (node, faults) -> {
+      if (!(node instanceof Mapping mapping)) {
+        return refuse(node, faults, "keys with values: {key: value}, or indented lines below");
+      }
+      KeyReader keys = new KeyReader(mapping, faults);
+      Optional<T> value = bind.apply(keys);
+      keys.refuseUnknown();
+      return value;
+    };
+  }
+
+  /**
+   * Reads a mapping whose keys are names that the grower chose, at least one; values with faults
+   * are left out.
+   *
+   * @param name reads, and so checks, a key
+   * @param value makes the reader of the value of a name
+   */
+  static <T> ValueReader<Map<String, T>> names(
+      ValueReader<String> name, Function<String, ValueReader<T>> value) {
+    return (node, faults) -> {
+      if (!(node instanceof Mapping mapping) || mapping.entries().isEmpty()) {
+        return refuse(node, faults, "at least one name with its value: {name: value}");
+      }
+      Map<String, T> values = new LinkedHashMap<>();
+      mapping
+          .entries()
+          .forEach(
+              (key, entry) -> {
+                name.read(new Scalar(ScalarKind.TEXT, key, entry.keyPlace()), faults);
+                value.apply(key).read(entry.value(), faults).ifPresent(one -> values.put(key, one));
+              });
+      return Optional.of(values);
+    };
+  }
+
+  private static <T> Optional<T> refuse(PlanNode node, PlanFaults faults, String allowed) {
+    boolean empty = node instanceof Mapping;
+    faults.add(
+        node.place(),
+        (empty ? "nothing" : node.kind()) + " stands where keys are wanted",
+        allowed,
+        "see the key reference");
+    return Optional.empty();
+  }
+
+  /** Reads the value of a key that must be there. */
+  <T> Optional<T> get(String key, ValueReader<T> reader) {
+    if (!has(key)) {
+      known.add(key);
+      faults.add(
+          mapping.place(),
+          "the key '" + key + "' is missing",
+          mapping.place().path().isEmpty() ? key : mapping.place().path() + "." + key,
+          "add it");
+      return Optional.empty();
+    }
+    return find(key, reader);
+  }
+
+  /** Reads the value of a key, if it is there. */
+  <T> Optional<T> find(String key, ValueReader<T> reader) {
+    return node(key).flatMap(node -> reader.read(node, faults));
   }
 
   /** The value of a key, if it is there. */
-  Optional<PlanNode> find(String key) {
+  Optional<PlanNode> node(String key) {
     known.add(key);
-    return Optional.ofNullable(mapping.entries().get(key));
+    return Optional.ofNullable(mapping.entries().get(key)).map(Entry::value);
   }
 
-  /** The value of a key that must be there. */
-  Optional<PlanNode> get(String key) {
-    Optional<PlanNode> value = find(key);
-    if (value.isEmpty()) {
-      faults.at(
-          mapping, path, "the key '" + key + "' is missing", pathOf(key) + ": ...", "add it there");
-    }
-    return value;
+  /** Whether a key is there. */
+  boolean has(String key) {
+    return mapping.entries().containsKey(key);
   }
 
-  /** Adds a fault at a key's value. */
+  /** Adds a fault at the value of a key. */
   void fault(String key, String what, String allowed, String next) {
-    PlanNode node = mapping.entries().getOrDefault(key, mapping);
-    faults.at(node, pathOf(key), what, allowed, next);
+    faults.add(node(key).orElseThrow().place(), what, allowed, next);
   }
 
-  Optional<KeyReader> getKeys(String key) {
-    return get(key).flatMap(node -> keys(node, pathOf(key)));
+  /** Adds a fault of all keys together. */
+  void faultOfAll(String what, String allowed, String next) {
+    faults.add(mapping.place(), what, allowed, next);
   }
 
-  Optional<KeyReader> findKeys(String key) {
-    return find(key).flatMap(node -> keys(node, pathOf(key)));
+  /** Judges no key that was not asked for: what is allowed cannot be told. */
+  void leaveRest() {
+    judgesRest = false;
   }
 
-  private Optional<KeyReader> keys(PlanNode node, String nodePath) {
-    if (node instanceof PlanNode.Mapping keys) {
-      return Optional.of(new KeyReader(keys, nodePath, faults));
+  private void refuseUnknown() {
+    if (judgesRest) {
+      mapping.entries().forEach((key, entry) -> refuseUnknown(key, entry.keyPlace()));
     }
-    faults.at(
-        node,
-        nodePath,
-        node.kind() + " stands where keys are wanted",
-        "keys with values, indented below it",
-        "see the key reference in the README");
-    return Optional.empty();
   }
 
-  /** Each entry of a mapping of names, as keys of its own; empty if the key is not there. */
-  <T> Map<String, T> findNamed(String key, BiFunction<String, KeyReader, Optional<T>> read) {
-    Map<String, T> named = new LinkedHashMap<>();
-    findKeys(key)
-        .ifPresent(
-            names -> {
-              for (String name : List.copyOf(names.mapping.entries().keySet())) {
-                names
-                    .findKeys(name)
-                    .flatMap(keys -> read.apply(checkedName(names, name), keys))
-                    .ifPresent(value -> named.put(name, value));
-              }
-            });
-    return named;
-  }
-
-  private static String checkedName(KeyReader names, String name) {
-    if (name.isBlank() || name.length() > LONGEST_TEXT || hasControl(name)) {
-      names.fault(
-          name,
-          "'" + name + "' is not a name",
-          "1 to " + LONGEST_TEXT + " printable characters",
-          "choose a shorter one");
-    }
-    return name;
-  }
-
-  /** The items of a list as keys; empty if the key is not there. */
-  List<KeyReader> getList(String key) {
-    List<KeyReader> items = new ArrayList<>();
-    get(key)
-        .ifPresent(
-            node -> {
-              if (node instanceof PlanNode.Listing list && !list.items().isEmpty()) {
-                for (int i = 0; i < list.items().size(); i++) {
-                  keys(list.items().get(i), pathOf(key) + "[" + i + "]").ifPresent(items::add);
-                }
-              } else {
-                faults.at(
-                    node,
-                    pathOf(key),
-                    node.kind() + " stands where a list is wanted",
-                    "a list with at least one item, each begun by '- '",
-                    "see the key reference in the README");
-              }
-            });
-    return items;
-  }
-
-  /** A text of 1 to 64 printable characters that must be there. */
-  Optional<String> getText(String key) {
-    return get(key).flatMap(node -> text(node, pathOf(key)));
-  }
-
-  /** The same, if it is there. */
-  Optional<String> findText(String key) {
-    return find(key).flatMap(node -> text(node, pathOf(key)));
-  }
-
-  private Optional<String> text(PlanNode node, String nodePath) {
-    if (node instanceof PlanNode.Scalar scalar
-        && !scalar.text().isBlank()
-        && scalar.text().length() <= 4 * LONGEST_TEXT
-        && !hasControl(scalar.text())) {
-      return Optional.of(scalar.text());
-    }
-    faults.at(
-        node, nodePath, node.kind() + " is not a text", "printable characters", "write it out");
-    return Optional.empty();
-  }
-
-  private static boolean hasControl(String text) {
-    return text.chars().anyMatch(Character::isISOControl);
-  }
-
-  /** A whole number of at least {@code least} that must be there. */
-  Optional<Integer> getCount(String key, int least) {
-    return get(key).flatMap(node -> count(node, pathOf(key), least));
-  }
-
-  /** The same, if it is there. */
-  Optional<Integer> findCount(String key, int least) {
-    return find(key).flatMap(node -> count(node, pathOf(key), least));
-  }
-
-  private Optional<Integer> count(PlanNode node, String nodePath, int least) {
-    int most = 1_000_000;
-    if (node instanceof PlanNode.Scalar scalar && scalar.text().matches("[0-9]{1,7}")) {
-      int number = Integer.parseInt(scalar.text());
-      if (number >= least && number <= most) {
-        return Optional.of(number);
-      }
-    }
-    faults.at(
-        node,
-        nodePath,
-        node.kind() + " is not a count",
-        "a whole number, " + least + " to " + most,
-        "write it without unit or comma");
-    return Optional.empty();
-  }
-
-  /** A plain number in a range, its bounds with it. */
-  Optional<Double> number(PlanNode node, String nodePath, double least, double most, String unit) {
-    if (node instanceof PlanNode.Scalar scalar) {
-      try {
-        double number = Double.parseDouble(scalar.text());
-        if (number >= least && number <= most) {
-          return Optional.of(number);
-        }
-      } catch (NumberFormatException notANumber) {
-        // Falls through to the fault below, like a number out of range.
-      }
-    }
-    faults.at(
-        node,
-        nodePath,
-        node.kind() + " is not a number of " + unit + " in range",
-        String.format(Locale.ROOT, "%s, %.0f to %.0f", unit, least, most),
-        "check the number");
-    return Optional.empty();
-  }
-
-  /** Yes or no, if it is there. */
-  Optional<Boolean> findFlag(String key) {
-    return find(key)
-        .flatMap(
-            node -> {
-              String text = node instanceof PlanNode.Scalar scalar ? scalar.text() : "";
-              if (text.equals("true") || text.equals("false")) {
-                return Optional.of(text.equals("true"));
-              }
-              faults.at(
-                  node,
-                  pathOf(key),
-                  node.kind() + " is not yes or no",
-                  "true or false",
-                  "write true or false");
-              return Optional.empty();
-            });
-  }
-
-  /** One of some words, if it is there. */
-  <E extends Enum<E>> Optional<E> findWord(String key, Class<E> words) {
-    return find(key).flatMap(node -> word(node, pathOf(key), words));
-  }
-
-  /** One of some words: the constants of an enum in lower case, with dashes. */
-  <E extends Enum<E>> Optional<E> word(PlanNode node, String nodePath, Class<E> words) {
-    List<String> allowed = new ArrayList<>();
-    String text = node instanceof PlanNode.Scalar scalar ? scalar.text() : "";
-    for (E word : words.getEnumConstants()) {
-      String spelled = word.name().toLowerCase(Locale.ROOT).replace('_', '-');
-      if (spelled.equals(text)) {
-        return Optional.of(word);
-      }
-      allowed.add(spelled);
-    }
-    faults.at(
-        node,
-        nodePath,
-        node.kind() + " is not known here" + NearName.hint(allowed, text),
-        String.join(", ", allowed),
-        "choose one of these");
-    return Optional.empty();
-  }
-
-  Optional<Length> getLength(String key) {
-    return get(key).flatMap(node -> quantities.length(node, pathOf(key)));
-  }
-
-  Optional<Length> findLength(String key) {
-    return find(key).flatMap(node -> quantities.length(node, pathOf(key)));
-  }
-
-  Optional<Area> findArea(String key) {
-    return find(key).flatMap(node -> quantities.area(node, pathOf(key)));
-  }
-
-  Optional<SeedingRate> getRate(String key) {
-    return get(key).flatMap(node -> quantities.rate(node, pathOf(key)));
-  }
-
-  Optional<Double> findPercent(String key) {
-    return find(key).flatMap(node -> quantities.percent(node, pathOf(key)));
-  }
-
-  /** The names of the keys that are there. */
-  List<String> names() {
-    return List.copyOf(mapping.entries().keySet());
-  }
-
-  /** Adds a fault for each key that was not asked for. */
-  void close() {
-    for (String key : mapping.entries().keySet()) {
-      if (!known.contains(key)) {
-        int[] place = mapping.keyPlaces().getOrDefault(key, new int[] {1, 1});
-        faults.at(
-            place[0],
-            place[1],
-            pathOf(key),
-            "the key '" + key + "' is not known" + NearName.hint(known, key),
-            String.join(", ", known),
-            "remove it, or use one of these");
-      }
+  private void refuseUnknown(String key, Place place) {
+    if (!known.contains(key)) {
+      boolean endOfNumber = key.matches("[0-9]{3}\\b.*");
+      faults.add(
+          place,
+          "the key " + Shown.quoted(key) + " is not known" + NearName.hint(known, key),
+          String.join(", ", known),
+          endOfNumber
+              ? "if it ends a number, write thousands without a comma"
+              : "correct or remove it");
     }
   }
 }

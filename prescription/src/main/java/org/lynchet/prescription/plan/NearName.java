@@ -13,10 +13,12 @@ final class NearName {
     String nearest = null;
     int least = FARTHEST + 1;
     for (String name : names) {
-      int distance = distance(name, wanted);
-      if (distance < least && distance < wanted.length()) {
-        least = distance;
-        nearest = name;
+      if (Math.abs(name.length() - wanted.length()) <= FARTHEST) {
+        int distance = distance(name, wanted);
+        if (distance < least && distance < wanted.length()) {
+          least = distance;
+          nearest = name;
+        }
       }
     }
     return Optional.ofNullable(nearest);
@@ -24,7 +26,9 @@ final class NearName {
 
   /** A hint for the end of a sentence, or nothing. */
   static String hint(Collection<String> names, String wanted) {
-    return among(names, wanted).map(name -> "; did you mean '" + name + "'?").orElse("");
+    return among(names, wanted)
+        .map(name -> "; did you mean " + Shown.quoted(name) + "?")
+        .orElse("");
   }
 
   /** Levenshtein's distance: insertions, deletions and replacements. */

@@ -21,6 +21,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param strips the pattern from left to right, at least one strip
  * @param products products by name, in the plan's order; may lack products that strips name
  * @param handoff what is written
+ * @param fit how strip widths are searched
  */
 public record Plan(
     String file,
@@ -31,7 +32,8 @@ public record Plan(
     @Nullable PlannedHeadland headland,
     List<PlannedStrip> strips,
     Map<String, Product> products,
-    HandoffChoices handoff)
+    HandoffChoices handoff,
+    FitChoices fit)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */

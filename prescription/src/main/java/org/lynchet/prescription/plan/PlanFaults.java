@@ -1,15 +1,20 @@
 package org.lynchet.prescription.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.lynchet.formats.Fault;
 import org.lynchet.prescription.fault.Faults;
 
-/** Gathers faults of a plan file with their line, column and key. */
+/** Gathers the faults of a plan file, each with its line, column and key. */
 final class PlanFaults {
-  private final String file;
-  private final Faults faults;
+  private record Placed(int line, int column, Fault fault) {}
 
-  PlanFaults(String file, Faults faults) {
+  private final String file;
+  private final List<Placed> faults = new ArrayList<>();
+
+  PlanFaults(String file) {
     this.file = file;
-    this.faults = faults;
   }
 
   /** The plan file's path as given. */
@@ -17,24 +22,38 @@ final class PlanFaults {
     return file;
   }
 
-  /** Adds a fault at a value. */
-  void at(PlanNode node, String key, String what, String allowed, String next) {
-    at(node.line(), node.column(), key, what, allowed, next);
-  }
-
   /** Adds a fault at a place. */
-  void at(int line, int column, String key, String what, String allowed, String next) {
-    String place = file + ":" + line + ":" + column;
-    faults.add(what, key.isEmpty() ? place : place + " " + key, allowed, next);
+  void add(Place place, String what, String allowed, String next) {
+    String path = place.path();
+    String where = file + ":" + place.line() + ":" + place.column();
+    add(
+        place.line(),
+        place.column(),
+        path.isEmpty() ? where : where + " " + path,
+        what,
+        allowed,
+        next);
   }
 
   /** Adds a fault of the whole file. */
-  void whole(String what, String allowed, String next) {
-    faults.add(what, file, allowed, next);
+  void addWhole(String what, String allowed, String next) {
+    add(0, 0, file, what, allowed, next);
   }
 
-  /** How many faults there are, to tell later whether more came. */
-  int count() {
-    return faults.list().size();
+  private void add(int line, int column, String where, String what, String allowed, String next) {
+    faults.add(new Placed(line, column, new Fault(what, where, allowed, next)));
+  }
+
+  /** Whether nothing was wrong so far. */
+  boolean isEmpty() {
+    return faults.isEmpty();
+  }
+
+  /** Adds all faults to others, in the order in which they stand in the file. */
+  void addTo(Faults all) {
+    faults.stream()
+        .sorted(Comparator.comparingInt(Placed::line).thenComparingInt(Placed::column))
+        .map(Placed::fault)
+        .forEach(fault -> all.add(fault.what(), fault.where(), fault.allowed(), fault.next()));
   }
 }

@@ -1,43 +1,58 @@
 package org.lynchet.prescription.plan;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** A value of a plan file with its place. */
 sealed interface PlanNode {
-  /** Its line, from 1. */
-  int line();
-
-  /** Its column, from 1. */
-  int column();
+  /** Where it begins. */
+  Place place();
 
   /** What it is, in words for messages. */
   String kind();
 
-  /** A single value: text, a number, yes or no; empty text for nothing. */
-  record Scalar(String text, int line, int column) implements PlanNode {
+  /** What YAML takes a single value for. */
+  enum ScalarKind {
+    TEXT,
+    NUMBER,
+    TRUE,
+    FALSE,
+    NOTHING
+  }
+
+  /**
+   * A single value.
+   *
+   * @param scalarKind what YAML takes it for
+   * @param text the value as written, without quotes
+   */
+  record Scalar(ScalarKind scalarKind, String text, Place place) implements PlanNode {
     @Override
     public String kind() {
-      return text.isEmpty() ? "nothing" : "'" + text + "'";
+      return scalarKind == ScalarKind.NOTHING ? "nothing" : Shown.quoted(text);
     }
   }
 
   /** A list of values. */
-  record Listing(List<PlanNode> items, int line, int column) implements PlanNode {
+  record Listing(List<PlanNode> items, Place place) implements PlanNode {
     @Override
     public String kind() {
       return "a list";
     }
   }
 
-  /** Keys with values. */
-  record Mapping(
-      LinkedHashMap<String, PlanNode> entries, Map<String, int[]> keyPlaces, int line, int column)
-      implements PlanNode {
+  /** Keys with values, in the order of the file. */
+  record Mapping(Map<String, Entry> entries, Place place) implements PlanNode {
     @Override
     public String kind() {
       return "keys with values";
     }
   }
+
+  /**
+   * One key and its value.
+   *
+   * @param keyPlace where the key begins
+   */
+  record Entry(Place keyPlace, PlanNode value) {}
 }

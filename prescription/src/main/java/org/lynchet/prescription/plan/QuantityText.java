@@ -1,142 +1,156 @@
 package org.lynchet.prescription.plan;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import org.lynchet.prescription.plan.PlanNode.Scalar;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 
-/** Reads quantities, a number and a unit, and says what is wrong with one. */
-final class QuantityText {
-  private static final Pattern FORM =
-      Pattern.compile("([-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
+/**
+ * Reads quantities, a number and a unit, within a range that holds every real farm: a slip of the
+ * pen must neither divide a field into millions of passes nor overflow a column.
+ *
+ * @param <T> the quantity
+ */
+final class QuantityText<T> implements ValueReader<T> {
+  /** A width of a machine or the spacing of its rows. */
+  static final ValueReader<Length> LENGTH =
+      new QuantityText<>(
+          UnitKind.LENGTH, QuantityText::length, Length::metres, 0.05, 200, "5 cm to 200 m");
 
-  private static final String LENGTH_UNITS =
-      Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol).collect(Collectors.joining(", "));
-  private static final String AREA_UNITS =
-      Arrays.stream(AreaUnit.values()).map(AreaUnit::symbol).collect(Collectors.joining(", "));
-  private static final String RATE_UNITS =
-      Arrays.stream(AreaUnit.values())
-          .map(unit -> "seeds/" + unit.symbol())
-          .collect(Collectors.joining(", "));
+  /** How far a width may be off. */
+  static final ValueReader<Length> TOLERANCE =
+      new QuantityText<>(
+          UnitKind.LENGTH, QuantityText::length, Length::metres, 0.001, 1, "1 mm to 1 m");
 
-  private final PlanFaults faults;
+  /** The area of a small piece. */
+  static final ValueReader<Area> AREA =
+      new QuantityText<>(
+          UnitKind.AREA, QuantityText::area, Area::squareMetres, 0, 1e6, "0 m2 to 100 ha");
 
-  QuantityText(PlanFaults faults) {
-    this.faults = faults;
+  /** A seeding rate; 0 means that nothing is planted. */
+  static final ValueReader<SeedingRate> RATE =
+      new QuantityText<>(
+          UnitKind.RATE,
+          QuantityText::rate,
+          SeedingRate::perSquareMetre,
+          0,
+          10_000,
+          "0 to 10000 seeds/m2");
+
+  /** A share as a fraction of 1. */
+  static final ValueReader<Double> SHARE =
+      new QuantityText<>(
+          UnitKind.PERCENT, (number, unit) -> number / 100, share -> share, 0, 1, "0 % to 100 %");
+
+  private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*(\\D.*)");
+
+  /** Digits in groups, such as 32,000 or 32 000; a single point is that of a decimal number. */
+  private static final Pattern GROUPED =
+      Pattern.compile(
+          "[-+]?[0-9]{1,3}((\\h*[,_'\u2019\\h]\\h*[0-9]{3})+|(\\.[0-9]{3}){2,})(?![0-9]).*");
+
+  private final UnitKind kind;
+  private final BiFunction<Double, String, T> make;
+  private final ToDoubleFunction<T> inSi;
+  private final double least;
+  private final double most;
+  private final String range;
+
+  private QuantityText(
+      UnitKind kind,
+      BiFunction<Double, String, T> make,
+      ToDoubleFunction<T> inSi,
+      double least,
+      double most,
+      String range) {
+    this.kind = kind;
+    this.make = make;
+    this.inSi = inSi;
+    this.least = least;
+    this.most = most;
+    this.range = range;
   }
 
-  /** A length above 0. */
-  Optional<Length> length(PlanNode node, String key) {
-    return read(
-        node,
-        key,
-        "a length above 0 with its unit, one of " + LENGTH_UNITS + ": 30 in",
-        false,
-        (number, unit) ->
-            unit(LengthUnit.values(), LengthUnit::symbol, unit).map(u -> new Length(number, u)));
-  }
-
-  /** An area of 0 or more. */
-  Optional<Area> area(PlanNode node, String key) {
-    return read(
-        node,
-        key,
-        "an area of 0 or more with its unit, one of " + AREA_UNITS + ": 10 m2",
-        true,
-        (number, unit) ->
-            unit(AreaUnit.values(), AreaUnit::symbol, unit).map(u -> new Area(number, u)));
-  }
-
-  /** A seeding rate of 0 or more. */
-  Optional<SeedingRate> rate(PlanNode node, String key) {
-    return read(
-        node,
-        key,
-        "a rate of 0 or more with its unit, one of " + RATE_UNITS + ": 34000 seeds/ac",
-        true,
-        (number, unit) ->
-            unit(AreaUnit.values(), u -> "seeds/" + u.symbol(), unit)
-                .map(u -> new SeedingRate(number, u)));
-  }
-
-  /** A share of 0 or more, written in per cent. */
-  Optional<Double> percent(PlanNode node, String key) {
-    return read(
-        node,
-        key,
-        "a share of 0 or more in per cent: 95 %",
-        true,
-        (number, unit) -> unit.equals("%") ? Optional.of(number / 100) : Optional.empty());
-  }
-
-  private <T> Optional<T> read(
-      PlanNode node,
-      String key,
-      String allowed,
-      boolean zeroAllowed,
-      BiFunction<Double, String, Optional<T>> make) {
-    String text = node instanceof PlanNode.Scalar scalar ? scalar.text() : "";
+  @Override
+  public Optional<T> read(PlanNode node, PlanFaults faults) {
+    String text = node instanceof Scalar scalar && isShort(scalar.text()) ? scalar.text() : "";
+    if (GROUPED.matcher(text).matches()) {
+      String next = "write the digits together, with a point before decimals: 32000";
+      return refuse(node, faults, node.kind() + " has a number in groups of digits", next);
+    }
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
-      faults.at(node, key, node.kind() + " is not a quantity", allowed, "write it like that");
-      return Optional.empty();
+      return refuse(node, faults, whyNoQuantity(node, text), "write it like " + kind.example());
     }
-    double number = Double.parseDouble(form.group(1));
-    String unit = form.group(2).strip();
-    if (!Double.isFinite(number) || number < 0 || (number == 0 && !zeroAllowed)) {
-      faults.at(node, key, "'" + text + "' is out of range", allowed, "check the number");
-      return Optional.empty();
+    String unit = form.group(5);
+    if (!kind.symbols().contains(unit)) {
+      return refuse(node, faults, whyNotUnit(node, unit), nextForUnit(unit));
     }
-    Optional<T> quantity = make.apply(number, unit);
-    if (quantity.isEmpty()) {
-      faults.at(node, key, whatOfUnit(text, unit), allowed, nextOfUnit(unit));
+    T quantity = make.apply(Double.parseDouble(form.group(1)), unit);
+    double si = inSi.applyAsDouble(quantity);
+    if (text.startsWith("-") || !(si >= least && si <= most)) {
+      return refuse(node, faults, node.kind() + " is out of range", "correct the number");
     }
-    return quantity;
+    return Optional.of(quantity);
   }
 
-  private static String whatOfUnit(String text, String unit) {
-    return unit.isEmpty()
-        ? "'" + text + "' has no unit"
-        : "'" + text + "' has a unit that is not read here: '" + unit + "'";
+  /** Whether a text is short enough for a quantity, and for patterns that recurse. */
+  private static boolean isShort(String text) {
+    return text.length() <= 200;
   }
 
-  private static String nextOfUnit(String unit) {
-    if (unit.startsWith(",")) {
-      return "write thousands without a comma";
-    }
-    String lower = unit.toLowerCase(Locale.ROOT);
-    for (List<String> pair :
-        List.of(
-            List.of("acre", "ac"),
-            List.of("hectare", "ha"),
-            List.of("feet", "ft"),
-            List.of("foot", "ft"),
-            List.of("inch", "in"),
-            List.of("metre", "m"),
-            List.of("meter", "m"),
-            List.of("\"", "in"),
-            List.of("'", "ft"))) {
-      if (lower.contains(pair.get(0))) {
-        return "write '" + pair.get(1) + "' for '" + pair.get(0) + "'";
-      }
-    }
-    return "write the number, a blank and one of these units";
+  private Optional<T> refuse(PlanNode node, PlanFaults faults, String what, String next) {
+    String units = String.join(", ", kind.symbols());
+    faults.add(node.place(), what, kind.noun() + ", " + range + ", with its unit: " + units, next);
+    return Optional.empty();
   }
 
-  private interface Symbol<U> {
-    String of(U unit);
+  private String whyNoQuantity(PlanNode node, String text) {
+    boolean bare = text.matches(NumberText.FORM);
+    return node.kind() + (bare ? " has no unit" : " is not " + kind.noun());
   }
 
-  private static <U> Optional<U> unit(U[] units, Symbol<U> symbol, String text) {
-    return Arrays.stream(units).filter(unit -> symbol.of(unit).equals(text)).findFirst();
+  private String whyNotUnit(PlanNode node, String unit) {
+    return UnitKind.find(unit)
+        .map(other -> node.kind() + " is " + other.noun() + ", where " + kind.noun() + " is wanted")
+        .orElse(node.kind() + " has a unit that is not read: " + Shown.quoted(unit));
+  }
+
+  private String nextForUnit(String unit) {
+    return kind.findMeant(unit)
+        .map(meant -> "write '" + meant + "' instead of " + Shown.quoted(unit))
+        .orElse("use one of these units, like " + kind.example());
+  }
+
+  private static Length length(double amount, String symbol) {
+    return new Length(
+        amount,
+        Arrays.stream(LengthUnit.values())
+            .filter(unit -> unit.symbol().equals(symbol))
+            .findFirst()
+            .orElseThrow());
+  }
+
+  private static Area area(double amount, String symbol) {
+    return new Area(amount, areaUnit(symbol));
+  }
+
+  private static SeedingRate rate(double seeds, String symbol) {
+    return new SeedingRate(seeds, areaUnit(symbol.substring("seeds/".length())));
+  }
+
+  private static AreaUnit areaUnit(String symbol) {
+    return Arrays.stream(AreaUnit.values())
+        .filter(unit -> unit.symbol().equals(symbol))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -1,21 +1,28 @@
 package org.lynchet.prescription.plan;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lynchet.prescription.plan.PlanNode.Entry;
+import org.lynchet.prescription.plan.PlanNode.Listing;
+import org.lynchet.prescription.plan.PlanNode.Mapping;
+import org.lynchet.prescription.plan.PlanNode.Scalar;
+import org.lynchet.prescription.plan.PlanNode.ScalarKind;
 
 /** Reads the text of a plan into values with their places. */
 final class YamlTree {
+  /** A plan has five levels; more than this is no plan, and could exhaust the stack. */
   private static final int DEEPEST = 20;
+
+  private static final String SECTIONS = "keys such as field, guidance, machines and strips";
 
   private final YAMLParser parser;
   private final PlanFaults faults;
@@ -25,121 +32,117 @@ final class YamlTree {
     this.faults = faults;
   }
 
-  /** The keys and values of a text; empty, with a fault, if it is not YAML with keys. */
-  static Optional<PlanNode.Mapping> read(String text, PlanFaults faults) {
+  /** The keys and values of a text; nothing, with a fault, if it is not YAML with keys. */
+  static Optional<Mapping> read(String text, PlanFaults faults) {
     try (YAMLParser parser = new YAMLFactory().createParser(text)) {
-      YamlTree tree = new YamlTree(parser, faults);
-      if (parser.nextToken() == null) {
-        faults.whole(
-            "the plan is empty", "keys such as field, guidance, machines, strips", "write a plan");
-        return Optional.empty();
-      }
-      PlanNode root = tree.value("", 0);
-      if (parser.nextToken() != null) {
-        faults.whole(
-            "the plan has more than one document", "one plan to a file", "remove the line '---'");
-        return Optional.empty();
-      }
-      if (root instanceof PlanNode.Mapping mapping) {
-        return Optional.of(mapping);
-      }
-      faults.at(
-          root,
-          "",
-          "the plan is " + root.kind(),
-          "keys such as field, guidance, machines, strips",
-          "write a plan");
-    } catch (Refused refused) {
+      return new YamlTree(parser, faults).document();
+    } catch (JsonProcessingException notYaml) {
+      YamlSyntax.addFault(notYaml, text, faults);
       return Optional.empty();
-    } catch (JsonProcessingException e) {
-      JsonLocation at = e.getLocation();
-      faults.at(
-          at == null ? 1 : Math.max(1, at.getLineNr()),
-          at == null ? 1 : Math.max(1, at.getColumnNr()),
-          "",
-          "this is not YAML: " + firstLine(e.getOriginalMessage()),
-          "YAML: key: value, the levels indented by blanks",
-          "mend it there; look at the line above too");
     } catch (IOException e) {
-      faults.whole("the plan cannot be read: " + e.getMessage(), "a text file", "check the file");
+      throw new UncheckedIOException("a text in memory cannot fail to be read", e);
     }
+  }
+
+  private Optional<Mapping> document() throws IOException {
+    if (parser.nextToken() == null) {
+      faults.addWhole("the plan is empty", SECTIONS, "write a plan");
+      return Optional.empty();
+    }
+    Place top = new Place(null, "", line(), column());
+    Optional<PlanNode> root = value(top, 0);
+    if (root.isEmpty()) {
+      return Optional.empty();
+    }
+    if (parser.nextToken() != null) {
+      faults.add(
+          top.moved(line(), column()),
+          "a second document begins here",
+          "one plan in a file",
+          "remove the line '---' above, or make two files");
+      return Optional.empty();
+    }
+    if (root.get() instanceof Mapping mapping) {
+      return Optional.of(mapping);
+    }
+    faults.add(top, "the plan is " + root.get().kind(), SECTIONS, "write a plan");
     return Optional.empty();
   }
 
-  /** Ends reading after a fault that leaves nothing to go on with. */
-  private static final class Refused extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    Refused() {
-      super(null, null, false, false);
-    }
-  }
-
-  private static String firstLine(String message) {
-    return message
-        .lines()
-        .map(String::strip)
-        .filter(line -> !line.isEmpty())
-        .findFirst()
-        .orElse("");
-  }
-
-  private PlanNode value(String key, int depth) throws IOException {
-    JsonLocation at = parser.currentTokenLocation();
-    int line = at.getLineNr();
-    int column = at.getColumnNr();
+  /** The value that begins at the current token; nothing if reading cannot go on. */
+  private Optional<PlanNode> value(Place place, int depth) throws IOException {
     if (parser.isCurrentAlias() || parser.getObjectId() != null) {
-      refuse(
-          line,
-          column,
-          key,
-          "anchors and aliases are not read",
-          "plain values",
-          "write the value out");
+      faults.add(
+          place, "anchors (&) and aliases (*) are not read", "plain values", "write the value out");
+      return Optional.empty();
     }
     if (depth > DEEPEST) {
-      refuse(line, column, key, "too many levels", "the levels of a plan", "check the indentation");
+      faults.add(
+          place,
+          "values are nested more than " + DEEPEST + " deep",
+          "the levels of a plan",
+          "check brackets and indentation");
+      return Optional.empty();
     }
     JsonToken token = parser.currentToken();
     if (token == JsonToken.START_OBJECT) {
-      return mapping(key, line, column, depth);
+      return mapping(place, depth);
     }
     if (token == JsonToken.START_ARRAY) {
-      List<PlanNode> items = new ArrayList<>();
-      while (parser.nextToken() != JsonToken.END_ARRAY) {
-        items.add(value(key + "[" + items.size() + "]", depth + 1));
-      }
-      return new PlanNode.Listing(items, line, column);
+      return listing(place, depth);
     }
-    String text = token == JsonToken.VALUE_NULL ? "" : parser.getText().strip();
-    return new PlanNode.Scalar(text, line, column);
+    return Optional.of(new Scalar(scalarKind(token), parser.getText(), place));
   }
 
-  private PlanNode.Mapping mapping(String key, int line, int column, int depth) throws IOException {
-    LinkedHashMap<String, PlanNode> entries = new LinkedHashMap<>();
-    Map<String, int[]> places = new HashMap<>();
+  private static ScalarKind scalarKind(JsonToken token) {
+    return switch (token) {
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> ScalarKind.NUMBER;
+      case VALUE_TRUE -> ScalarKind.TRUE;
+      case VALUE_FALSE -> ScalarKind.FALSE;
+      case VALUE_NULL -> ScalarKind.NOTHING;
+      default -> ScalarKind.TEXT;
+    };
+  }
+
+  private Optional<PlanNode> listing(Place place, int depth) throws IOException {
+    List<PlanNode> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      Optional<PlanNode> item = value(place.item(items.size(), line(), column()), depth + 1);
+      if (item.isEmpty()) {
+        return item;
+      }
+      items.add(item.get());
+    }
+    return Optional.of(new Listing(items, place));
+  }
+
+  private Optional<PlanNode> mapping(Place place, int depth) throws IOException {
+    Map<String, Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
-      JsonLocation at = parser.currentTokenLocation();
       String name = parser.currentName();
-      String path = key.isEmpty() ? name : key + "." + name;
+      Place keyPlace = place.key(name, line(), column());
       parser.nextToken();
-      PlanNode value = value(path, depth + 1);
-      if (entries.putIfAbsent(name, value) != null) {
-        faults.at(
-            at.getLineNr(),
-            at.getColumnNr(),
-            path,
-            "the key '" + name + "' is there twice",
-            "each key once",
+      Optional<PlanNode> value = value(keyPlace.moved(line(), column()), depth + 1);
+      if (value.isEmpty()) {
+        return value;
+      }
+      Entry before = entries.putIfAbsent(name, new Entry(keyPlace, value.get()));
+      if (before != null) {
+        faults.add(
+            keyPlace,
+            "the key " + Shown.quoted(name) + " is there twice",
+            "each key once; the other is in line " + before.keyPlace().line(),
             "remove one of them");
       }
-      places.putIfAbsent(name, new int[] {at.getLineNr(), at.getColumnNr()});
     }
-    return new PlanNode.Mapping(entries, places, line, column);
+    return Optional.of(new Mapping(entries, place));
   }
 
-  private void refuse(int line, int column, String key, String what, String allowed, String next) {
-    faults.at(line, column, key, what, allowed, next);
-    throw new Refused();
+  private int line() {
+    return parser.currentTokenLocation().getLineNr();
+  }
+
+  private int column() {
+    return parser.currentTokenLocation().getColumnNr();
   }
 }

@@ -12,6 +12,6 @@ public record Length(double amount, LengthUnit unit) implements Serializable {
 
   /** The length in metres. */
   public double metres() {
-    return amount * unit.metres();
+    return unit.metres(amount);
   }
 }

@@ -1,19 +1,21 @@
 package org.lynchet.prescription.quantity;
 
-/** The units of length that a plan may use. */
+/** The units of length that a plan may use, each a whole number of tenths of a millimetre. */
 public enum LengthUnit {
-  INCH("in", 0.0254),
-  FOOT("ft", 0.3048),
-  METRE("m", 1),
-  CENTIMETRE("cm", 0.01),
-  MILLIMETRE("mm", 0.001);
+  INCH("in", 254),
+  FOOT("ft", 3048),
+  METRE("m", 10_000),
+  CENTIMETRE("cm", 100),
+  MILLIMETRE("mm", 10);
+
+  private static final double TENTHS_OF_MILLIMETRE_PER_METRE = 10_000;
 
   private final String symbol;
-  private final double metres;
+  private final int tenthsOfMillimetre;
 
-  LengthUnit(String symbol, double metres) {
+  LengthUnit(String symbol, int tenthsOfMillimetre) {
     this.symbol = symbol;
-    this.metres = metres;
+    this.tenthsOfMillimetre = tenthsOfMillimetre;
   }
 
   /** The unit as it is written in a plan. */
@@ -23,6 +25,11 @@ public enum LengthUnit {
 
   /** One of this unit in metres. */
   public double metres() {
-    return metres;
+    return metres(1);
+  }
+
+  /** So many of this unit in metres: the nearest double, since a tenth of a millimetre has none. */
+  double metres(double amount) {
+    return amount * tenthsOfMillimetre / TENTHS_OF_MILLIMETRE_PER_METRE;
   }
 }

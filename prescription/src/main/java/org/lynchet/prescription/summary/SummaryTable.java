@@ -82,7 +82,7 @@ public final class SummaryTable {
   private void zones() {
     boolean byZone = summary.zones().stream().anyMatch(zone -> zone.managementZone() != null);
     line(
-        "%-20s %-20s %-8s %-9s %9s %-9s %9s %s",
+        "%-20s %-20s %-8s %-9s %9s %-9s %9s %9s",
         "CROP",
         "PRODUCT",
         "ZONE",
@@ -94,7 +94,7 @@ public final class SummaryTable {
     for (ZoneTotal zone : summary.zones()) {
       String managementZone = zone.managementZone();
       line(
-          "%-20s %-20s %-8s %-9s %9s %-9s %9.2f %.0f",
+          "%-20s %-20s %-8s %-9s %9s %-9s %9.2f %9.0f",
           cut(zone.crop(), NAME),
           cut(zone.product(), NAME),
           zone.kind().word(),

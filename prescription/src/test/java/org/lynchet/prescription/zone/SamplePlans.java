@@ -14,6 +14,7 @@ import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.Plan;
@@ -155,7 +156,8 @@ public final class SamplePlans {
         headland,
         strips,
         products,
-        new HandoffChoices(offZones, List.of(Format.SHAPEFILE, Format.GEOJSON)));
+        new HandoffChoices(offZones, List.of(Format.SHAPEFILE, Format.GEOJSON)),
+        FitChoices.DEFAULT);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */

@@ -1,0 +1,88 @@
+package org.lynchet.prescription.fit;
+
+import java.io.Serializable;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.Length;
+
+/**
+ * What has to fit together.
+ *
+ * @param strips the strips of the pattern, left to right
+ * @param machines the machines that work on them besides the planters
+ * @param maxStripWidth no strip is wider
+ * @param tolerance how far a machine may be off, a pass
+ */
+public record FitRequest(
+    List<StripChoice> strips, List<Implement> machines, Length maxStripWidth, Length tolerance)
+    implements Serializable {
+
+  /** Copies the lists. */
+  public FitRequest {
+    strips = List.copyOf(strips);
+    machines = List.copyOf(machines);
+  }
+
+  /**
+   * A strip whose number of passes is looked for.
+   *
+   * @param crop the crop
+   * @param planter its planter's name
+   * @param rows rows of one pass
+   * @param rowSpacing distance of neighbouring rows
+   * @param borderRows border rows of both sides together, next to other crops
+   */
+  public record StripChoice(
+      String crop, String planter, int rows, Length rowSpacing, int borderRows)
+      implements Serializable {
+
+    long passTenths() {
+      return rows * Tenths.of(rowSpacing);
+    }
+  }
+
+  /** What a machine does on a strip. */
+  public enum Work {
+    /** Covers the strip with sections that can be shut; sections over the other crop stay shut. */
+    SPRAY,
+    /** Covers the strip with its whole width. */
+    COVER
+  }
+
+  /**
+   * A machine that works on the strips.
+   *
+   * @param name its name
+   * @param work what it does
+   * @param width its working width
+   * @param section the width of a section that can be shut, or null if it has none
+   * @param crops the crops that it works in; empty for all
+   * @param tracks where its wheels run, or null if the plan does not say
+   */
+  public record Implement(
+      String name,
+      Work work,
+      Length width,
+      @Nullable Length section,
+      List<String> crops,
+      @Nullable Tracks tracks)
+      implements Serializable {
+
+    /** Copies the list. */
+    public Implement {
+      crops = List.copyOf(crops);
+    }
+
+    boolean worksIn(String crop) {
+      return crops.isEmpty() || crops.contains(crop);
+    }
+  }
+
+  /**
+   * Where wheels run.
+   *
+   * @param width distance of the wheel centres
+   * @param tyre width of a tyre
+   */
+  public record Tracks(Length width, Length tyre) implements Serializable {}
+}

@@ -1,0 +1,88 @@
+package org.lynchet.prescription.plan;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lynchet.prescription.plan.PlanNode.Scalar;
+
+/**
+ * Makes a plan of the values of its file: reads section after section, machines first, so that each
+ * value is checked against the others where it is read, whatever faults there are elsewhere.
+ */
+final class PlanBinding {
+  private PlanBinding() {}
+
+  static PlanReading bind(PlanNode root, PlanFaults faults) {
+    return KeyReader.keys(keys -> Optional.of(bind(keys, faults)))
+        .read(root, faults)
+        .map(reading -> faults.isEmpty() ? reading : new PlanReading(null, reading.field()))
+        .orElse(new PlanReading(null, null));
+  }
+
+  private static PlanReading bind(KeyReader keys, PlanFaults faults) {
+    Optional<PlannedField> field = keys.get("field", KeyReader.keys(FieldSection::read));
+    Optional<PlannedGuidance> guidance =
+        keys.get("guidance", KeyReader.keys(GuidanceSection::read));
+    Machines machines = MachineSection.read(keys);
+    ProductCrops productCrops = new ProductCrops(faults);
+    SeedingReader seedings = new SeedingReader(mayHaveZones(keys), productCrops);
+    Optional<PlannedHeadland> headland =
+        keys.find("headland", KeyReader.keys(new HeadlandSection(machines, seedings)::read));
+    Optional<List<PlannedStrip>> strips = new StripSection(machines, seedings).read(keys);
+    Map<String, Product> products = new ProductSection(productCrops).read(keys);
+    HandoffChoices handoff = HandoffSection.read(keys);
+    FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
+    Optional<LocalDate> date = keys.find("date", PlanBinding::date);
+    if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
+      return new PlanReading(null, field.orElse(null));
+    }
+    Plan plan =
+        new Plan(
+            faults.file(),
+            date.orElse(null),
+            field.get(),
+            guidance.get(),
+            machines.whole(),
+            headland.orElse(null),
+            strips.get(),
+            products,
+            handoff,
+            fit);
+    return new PlanReading(plan, plan.field());
+  }
+
+  /** Whether the field has management zones, or may have them once its faults are mended. */
+  private static boolean mayHaveZones(KeyReader keys) {
+    return !(keys.node("field").orElse(null) instanceof PlanNode.Mapping field)
+        || field.entries().containsKey("management-zones");
+  }
+
+  private static Optional<FitChoices> fit(KeyReader keys) {
+    FitChoices other = FitChoices.DEFAULT;
+    return Optional.of(
+        new FitChoices(
+            keys.find("max-strip-width", QuantityText.LENGTH).orElse(other.maxStripWidth()),
+            keys.find("tolerance", QuantityText.TOLERANCE).orElse(other.tolerance())));
+  }
+
+  private static Optional<LocalDate> date(PlanNode node, PlanFaults faults) {
+    if (node instanceof Scalar scalar && scalar.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+      try {
+        LocalDate date = LocalDate.parse(scalar.text());
+        if (date.getYear() >= 1900 && date.getYear() <= 2155) {
+          return Optional.of(date);
+        }
+      } catch (DateTimeException noSuchDay) {
+        // Told below, like a year that the formats cannot hold.
+      }
+    }
+    faults.add(
+        node.place(),
+        node.kind() + " is not a date",
+        "year-month-day, 1900-01-01 to 2155-12-31",
+        "write it like 2027-04-20");
+    return Optional.empty();
+  }
+}

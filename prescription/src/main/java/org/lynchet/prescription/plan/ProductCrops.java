@@ -1,0 +1,40 @@
+package org.lynchet.prescription.plan;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Sees to it that a product is of one crop in the whole plan. */
+final class ProductCrops {
+  private record FirstUse(String crop, Place place) {}
+
+  private final Map<String, FirstUse> firstUses = new HashMap<>();
+  private final PlanFaults faults;
+
+  ProductCrops(PlanFaults faults) {
+    this.faults = faults;
+  }
+
+  /** Notes that a plan uses a product as one of a crop. */
+  void add(String product, String crop, Optional<PlanNode> node) {
+    if (node.isEmpty()) {
+      return;
+    }
+    Place place = node.get().place();
+    FirstUse first = firstUses.putIfAbsent(product, new FirstUse(crop, place));
+    if (first != null && !first.crop().equals(crop)) {
+      faults.add(
+          place,
+          "product "
+              + Shown.quoted(product)
+              + " is "
+              + crop
+              + " here, "
+              + first.crop()
+              + " in line "
+              + first.place().line(),
+          "one crop for a product",
+          "correct one of the two");
+    }
+  }
+}

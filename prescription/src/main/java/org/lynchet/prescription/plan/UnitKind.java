@@ -1,0 +1,74 @@
+package org.lynchet.prescription.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.LengthUnit;
+
+/**
+ * Knows the units of one kind that a plan may use, and other spellings of them.
+ *
+ * @param noun such as {@code a length}
+ * @param symbols the units as they are written in a plan
+ * @param example a quantity of this kind, well written
+ */
+record UnitKind(String noun, List<String> symbols, String example) {
+  static final UnitKind LENGTH =
+      of("a length", Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol), "30 in");
+  static final UnitKind AREA =
+      of("an area", Arrays.stream(AreaUnit.values()).map(AreaUnit::symbol), "10 m2");
+  static final UnitKind RATE =
+      of(
+          "a seeding rate",
+          Arrays.stream(AreaUnit.values()).map(unit -> "seeds/" + unit.symbol()),
+          "34000 seeds/ac");
+  static final UnitKind PERCENT = of("a share", Stream.of("%"), "95 %");
+
+  /** Spellings that people use, in lower case, and the one that a plan has. */
+  private static final Map<String, String> OTHER_SPELLINGS =
+      Map.ofEntries(
+          Map.entry("inch", "in"),
+          Map.entry("inches", "in"),
+          Map.entry("\"", "in"),
+          Map.entry("''", "in"),
+          Map.entry("foot", "ft"),
+          Map.entry("feet", "ft"),
+          Map.entry("'", "ft"),
+          Map.entry("metre", "m"),
+          Map.entry("metres", "m"),
+          Map.entry("meter", "m"),
+          Map.entry("meters", "m"),
+          Map.entry("acre", "ac"),
+          Map.entry("acres", "ac"),
+          Map.entry("hectare", "ha"),
+          Map.entry("hectares", "ha"),
+          Map.entry("m\u00b2", "m2"),
+          Map.entry("m^2", "m2"),
+          Map.entry("sqm", "m2"),
+          Map.entry("percent", "%"),
+          Map.entry("per cent", "%"),
+          Map.entry("pct", "%"));
+
+  private static UnitKind of(String noun, Stream<String> symbols, String example) {
+    return new UnitKind(noun, symbols.toList(), example);
+  }
+
+  /** The kind that a unit is of. */
+  static Optional<UnitKind> find(String symbol) {
+    return Stream.of(LENGTH, AREA, RATE, PERCENT)
+        .filter(kind -> kind.symbols.contains(symbol))
+        .findFirst();
+  }
+
+  /** The unit of this kind that somebody most likely meant. */
+  Optional<String> findMeant(String written) {
+    String lower = written.toLowerCase(Locale.ROOT).replaceAll("\\s+per\\s+|\\s*/\\s*", "/");
+    String base = lower.substring(lower.lastIndexOf('/') + 1);
+    String meant = OTHER_SPELLINGS.getOrDefault(base, base);
+    return Stream.of(meant, "seeds/" + meant).filter(symbols::contains).findFirst();
+  }
+}

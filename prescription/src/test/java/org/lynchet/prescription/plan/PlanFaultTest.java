@@ -1,0 +1,196 @@
+package org.lynchet.prescription.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.lynchet.formats.Fault;
+
+/** Goes through what can be wrong in a plan, section by section. */
+class PlanFaultTest {
+  @TempDir Path folder;
+
+  private static FaultCase row(
+      String find, String replacement, String key, String what, String advice) {
+    return new FaultCase(find, replacement, key, what, advice);
+  }
+
+  static List<FaultCase> keysAndNames() {
+    String longest = "a".repeat(64);
+    return List.of(
+        row("repair:", "§repiar:", "field.repiar", "not known; did you mean 'repair'?", "repair"),
+        row("hoppers: row", "§hopper: row", "machines.corn-planter.hopper", "'hoppers'?", "rows,"),
+        row("date:", "§note:", "note", "the key 'note' is not known", "headland, strips, products"),
+        row(
+            "  name: Sandhill East\n  bound",
+            "  §bound",
+            "field",
+            "'name' is missing",
+            "field.name"),
+        row(
+            "kind: planter\n    rows: 12",
+            "§kind: planter",
+            "machines.corn-planter",
+            "'rows' is missing",
+            "corn-planter.rows"),
+        row("Sandhill East", "§[a, b]", "field.name", "a list stands", "1 to 64 printable"),
+        row("Sandhill East", "§''", "field.name", "'' is an empty name", "1 to 64"),
+        row(" Sandhill East", "§", "field.name", "nothing stands", "1 to 64"),
+        row("Sandhill East", "§no", "field.name", "means yes or no", "put it in quotes"),
+        row("Sandhill East", "§" + longest + "b", "field.name", "is too long", "1 to 64"),
+        row("Sandhill East", "§' a'", "field.name", "begins or ends with a blank", "no blank"),
+        row("Sandhill East", "§\"a\\tb\"", "field.name", "'a\\u0009b' has a char", "printable"),
+        row("Sandhill East", "§\"a\\u202Eb\"", "field.name", "cannot be printed", "printable"),
+        row("  cultivator:", "  §'':", "machines.", "'' is an empty name", "1 to 64"),
+        row("crop: soybean", "crop: §Soybean", "strips[1].crop", "cannot be a crop", "lower case"),
+        row("crop: soybean", "crop: §söja", "strips[1].crop", "cannot be a crop", "a to z, digits"),
+        row("crop: soybean", "crop: §con", "strips[1].crop", "cannot be a crop", "a device"),
+        row("zone, els", "§{}, els", "field.management-zones.attribute", "keys with", "1 to 64"),
+        row("bean-2.4", "§" + "ä".repeat(21), "strips[1].centre.product", "42 bytes", "40 bytes"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void keysAndNames(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> quantities() {
+    String spacing = "machines.corn-planter.row-spacing";
+    String rate = "headland.rate";
+    return List.of(
+        row("30 in", "§30", spacing, "'30' has no unit", "in, ft, m, cm, mm"),
+        row("30 in", "§'30'", spacing, "'30' has no unit", "in, ft, m, cm, mm"),
+        row("30 in", "§in", spacing, "'in' is not a length", "write it like 30 in"),
+        row("30 in", "§30 inches", spacing, "'inches'", "write 'in' instead of 'inches'"),
+        row("30 in", "§30\"", spacing, "a unit that is not read", "write 'in' instead"),
+        row("30 in", "§30 yd", spacing, "not read: 'yd'", "in, ft, m, cm, mm"),
+        row("30 in", "§30 ac", spacing, "is an area, where a length", "in, ft, m, cm, mm"),
+        row("30 in", "§-30 in", spacing, "out of range", "5 cm to 200 m"),
+        row("30 in", "§0 in", spacing, "'0 in' is out of range", "5 cm to 200 m"),
+        row("30 in", "§1e999 in", spacing, "'1e999 in' is out of range", "5 cm to 200 m"),
+        row("30 in", "§.inf", spacing, "'.inf' is not a length", "write it like 30 in"),
+        row("30 in", "§NaN in", spacing, "is not a length", "write it like 30 in"),
+        row("30 in", "§0x1E in", spacing, "not read", "in, ft"),
+        row(" 30 in", "§", spacing, "nothing is not a length", "in, ft"),
+        row("30 in", "§[30 in]", spacing, "a list is not a length", "in, ft"),
+        row("0.01 ac", "§0.01 acre", "field.minimum-piece", "'acre'", "write 'ac'"),
+        row("0.01 ac", "§10 m", "field.minimum-piece", "a length, where an area", "ac, ha, m2"),
+        row("0.01 ac", "§-1 m2", "field.minimum-piece", "out of range", "0 m2 to 100 ha"),
+        row(
+            "32000 seeds/ac",
+            "§32000 seeds/acre",
+            rate,
+            "'seeds/acre'",
+            "write 'seeds/ac' instead"),
+        row(
+            "32000 seeds/ac",
+            "§32000 Seeds per Acre",
+            rate,
+            "not read",
+            "write 'seeds/ac' instead"),
+        row("32000 seeds/ac", "§32000 ac", rate, "an area, where a seeding rate", "seeds/ha"),
+        row("32000 seeds/ac", "§32000 plants/ac", rate, "'plants/ac'", "write 'seeds/ac' instead"),
+        row("32000 seeds/ac", "§32000", rate, "has no unit", "seeds/ac, seeds/ha, seeds/m2"),
+        row("32000 seeds/ac", "§32,000 seeds/ac", rate, "groups of digits", "digits together"),
+        row("32000 seeds/ac", "§32 000 seeds/ac", rate, "groups of digits", "digits together"),
+        row("32000 seeds/ac", "§1.032.000 seeds/ac", rate, "groups of digits", "digits together"),
+        row("32000 seeds/ac", "§-1 seeds/ac", rate, "out of range", "0 to 10000 seeds/m2"),
+        row("95 %", "§95", "products.tall-108.germination", "has no unit", "its unit: %"),
+        row("95 %", "§95 percent", "products.tall-108.germination", "not read", "write '%'"),
+        row("95 %", "§0 %", "products.tall-108.germination", "grows nothing", "above 0 %"),
+        row(
+            "95 %",
+            "§101 %", "products.tall-108.germination", "'101 %' is out of range", "0 % to 100 %"),
+        row("3 %}", "§-3 %}", "products.tall-108.reserve", "out of range", "0 % to 100 %"),
+        row("1 in}", "§0 in}", "fit.tolerance", "'0 in' is out of range", "1 mm to 1 m"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void quantities(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> numbersWordsAndDates() {
+    String rows = "machines.corn-planter.rows";
+    return List.of(
+        row("rows: 12", "rows: §12.5", rows, "'12.5' is not a whole number", "1 to 1000"),
+        row("rows: 12", "rows: §0", rows, "out of range", "1 to 1000"),
+        row("rows: 12", "rows: §-12", rows, "out of range", "1 to 1000"),
+        row("rows: 12", "rows: §99999999999", rows, "out of range", "1 to 1000"),
+        row("rows: 12", "rows: §'12'", rows, "a text, not a number", "remove the quotes"),
+        row("rows: 12", "rows: §12 rows", rows, "not a number", "neither unit nor comma"),
+        row("rows: 12", "rows: §012", rows, "'012' is not a number", "plain digits"),
+        row("rows: 12", "rows: §1_2", rows, "'1_2' is not a number", "plain digits"),
+        row("rows: 12", "rows: §true", rows, "not a number", "a whole number"),
+        row(
+            "passes: 2\n  planted",
+            "passes: §0\n  planted",
+            "headland.passes",
+            "range",
+            "1 to 1000"),
+        row("80000", "§0", "products.tall-108.seeds-per-unit", "out of range", "1 to 1000000000"),
+        row(
+            "row-unit",
+            "§row-units",
+            "machines.corn-planter.hoppers",
+            "mean 'row-unit'",
+            "central"),
+        row("kind: toolbar", "kind: §plow", "machines.cultivator.kind", "not known", "planter, sp"),
+        row(
+            "sides: left",
+            "sides: §west",
+            "strips[0].border.sides",
+            "not known",
+            "both, left, right"),
+        row("strip-edge", "§edge", "guidance.ab-line-is", "not known", "pass-centre, strip-edge"),
+        row(
+            "repair: true",
+            "repair: §'true'",
+            "field.repair",
+            "neither true nor",
+            "without quotes"),
+        row("geojson, sh", "§kml, sh", "handoff.formats[0]", "'kml' is not", "shapefile, geojson"),
+        row("[geojson, shapefile]", "§[geojson, geojson]", "handoff.formats", "twice", "once"),
+        row("[geojson, shapefile]", "§[]", "handoff.formats", "empty", "at least one"),
+        row("[geojson, shapefile]", "§geojson", "handoff.formats", "where a list is", "[...]"),
+        row(
+            "2027-04-20",
+            "§2027-02-30",
+            "date",
+            "'2027-02-30' is not a date",
+            "write it like 2027-04-20"),
+        row("2027-04-20", "§20.4.2027", "date", "is not a date", "year-month-day"),
+        row("2027-04-20", "§1899-12-31", "date", "is not a date", "1900-01-01 to 2155-12-31"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void numbersWordsAndDates(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  /** A count may be written as a decimal number if it is whole, as in JSON Schema. */
+  @Test
+  void aWholeDecimalNumberIsACount() throws IOException {
+    String text = PlanTexts.FULL.replace("rows: 12\n", "rows: 12.0\n");
+    assertThat(PlanTexts.faults(folder, text)).isEmpty();
+  }
+
+  /** In braces a comma ends the value, so YAML itself takes the number apart. */
+  @Test
+  void aThousandsCommaInBraces() throws IOException {
+    List<Fault> faults =
+        PlanTexts.faults(folder, PlanTexts.FULL.replace("rate: 34000", "rate: 34,000"));
+    assertThat(faults).hasSize(2);
+    assertThat(faults.get(0).what()).isEqualTo("'34' has no unit");
+    assertThat(faults.get(1).where()).contains("strips[0].centre.000 seeds/ac");
+    assertThat(faults.get(1).next()).contains("write thousands without a comma");
+  }
+}

@@ -1,0 +1,214 @@
+package org.lynchet.prescription.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.machine.Combine;
+import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.machine.Planter.Hoppers;
+import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.machine.Toolbar;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
+import org.lynchet.prescription.plan.PlannedGuidance.Position;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.plan.PlannedStrip.Sides;
+import org.lynchet.prescription.quantity.Area;
+import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.SeedingRate;
+
+/**
+ * Holds what is read against what is written. SI values: inch, foot and acre of NIST Handbook 44,
+ * appendix C (from memory), worked out by hand.
+ */
+class PlanFileTest {
+  @TempDir Path folder;
+
+  @Test
+  void fieldAndGuidance() throws Exception {
+    Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
+    assertThat(plan.file()).isEqualTo(folder.resolve("plan.yaml").toString());
+    assertThat(plan.date()).isEqualTo(LocalDate.of(2027, 4, 20));
+    assertThat(plan.field().name()).isEqualTo("Sandhill East");
+    assertThat(plan.field().boundary()).isEqualTo("sandhill-east.geojson");
+    assertThat(plan.field().managementZones())
+        .isEqualTo(new ManagementZoneMap("soils.geojson", "zone", "low"));
+    assertThat(plan.field().minimumPiece().squareMetres()).isCloseTo(40.468564224, within(1e-12));
+    assertThat(plan.field().repair()).isTrue();
+    assertThat(plan.guidance())
+        .isEqualTo(
+            new PlannedGuidance(
+                new ThroughTwoPoints(
+                    new Position(-94.1021, 43.5512), new Position(-94.0933, 43.5513)),
+                AbLineIs.STRIP_EDGE));
+  }
+
+  @Test
+  void machines() throws Exception {
+    Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
+    assertThat(plan.machines().keySet())
+        .containsExactly("corn-planter", "bean-planter", "sprayer", "combine", "cultivator");
+    assertThat(plan.machines().get("corn-planter"))
+        .isInstanceOfSatisfying(
+            Planter.class,
+            corn -> {
+              assertThat(corn.rowSpacing().metres()).isEqualTo(0.762);
+              assertThat(corn.workingWidthMetres()).isEqualTo(9.144);
+              assertThat(corn.hoppers()).isEqualTo(Hoppers.ROW_UNIT);
+              assertThat(corn.rateLimits())
+                  .isEqualTo(
+                      new Planter.RateLimits(
+                          new SeedingRate(20_000, AreaUnit.ACRE),
+                          new SeedingRate(45_000, AreaUnit.ACRE)));
+            });
+    assertThat(plan.machines().get("bean-planter"))
+        .isInstanceOfSatisfying(
+            Planter.class,
+            bean -> {
+              assertThat(bean.workingWidthMetres()).isEqualTo(9.144);
+              assertThat(bean.hoppers()).isEqualTo(Hoppers.CENTRAL);
+              assertThat(bean.rateLimits()).isNull();
+            });
+    assertThat(plan.machines().get("sprayer"))
+        .isInstanceOfSatisfying(
+            Sprayer.class,
+            sprayer -> {
+              assertThat(sprayer.workingWidthMetres()).isEqualTo(27.432);
+              assertThat(sprayer.section()).isNotNull().matches(s -> s.metres() == 3.048);
+              assertThat(sprayer.crops()).containsExactly("corn", "soybean");
+              assertThat(sprayer.wheels())
+                  .isNotNull()
+                  .matches(w -> w.trackWidth().metres() == 3.048);
+            });
+    assertThat(plan.machines().get("combine"))
+        .isInstanceOfSatisfying(
+            Combine.class,
+            combine -> {
+              assertThat(combine.workingWidthMetres()).isEqualTo(9.144);
+              assertThat(combine.wheels()).isNotNull().matches(w -> w.tyreWidth().metres() == 0.8);
+            });
+    assertThat(plan.machines().get("cultivator"))
+        .isInstanceOfSatisfying(
+            Toolbar.class, bar -> assertThat(bar.workingWidthMetres()).isEqualTo(9.144));
+  }
+
+  @Test
+  void headlandAndStrips() throws Exception {
+    Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
+    assertThat(plan.headland())
+        .isEqualTo(
+            new PlannedHeadland(
+                2, "corn-planter", false, "corn", everywhere("tall-108", 32_000, "headland.rate")));
+    assertThat(plan.strips()).hasSize(2);
+    PlannedStrip corn = plan.strips().get(0);
+    assertThat(corn.passes()).isEqualTo(1);
+    assertThat(corn.centre()).isEqualTo(everywhere("tall-108", 34_000, "strips[0].centre.rate"));
+    assertThat(corn.border())
+        .isNotNull()
+        .satisfies(
+            border -> {
+              assertThat(border.rows()).isEqualTo(2);
+              assertThat(border.sides()).isEqualTo(Sides.LEFT);
+              assertThat(border.seeding().key()).isEqualTo("strips[0].border.rate");
+              // 90,000 seeds on 10,000 m2.
+              assertThat(border.seeding().findRate(null).orElseThrow().perSquareMetre())
+                  .isEqualTo(9);
+            });
+    Seeding bean = plan.strips().get(1).centre();
+    assertThat(bean.everywhere()).isNull();
+    assertThat(bean.byManagementZone().keySet()).containsExactly("low", "high");
+    assertThat(bean.findRate("low")).contains(new SeedingRate(0, AreaUnit.ACRE));
+    assertThat(bean.findRate("high")).contains(new SeedingRate(37.5, AreaUnit.SQUARE_METRE));
+    assertThat(bean.findRate("sand")).isEmpty();
+  }
+
+  @Test
+  void productsHandoffAndFit() throws Exception {
+    Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
+    assertThat(plan.products())
+        .containsOnly(Map.entry("tall-108", new Product("tall-108", "corn", 80_000, 0.95, 0.03)));
+    assertThat(plan.handoff())
+        .isEqualTo(new HandoffChoices(true, List.of(Format.GEOJSON, Format.SHAPEFILE)));
+    assertThat(plan.fit().maxStripWidth().metres()).isEqualTo(24.384);
+    assertThat(plan.fit().tolerance().metres()).isEqualTo(0.0254);
+  }
+
+  @Test
+  void defaults() throws Exception {
+    Plan plan = PlanTexts.read(folder, PlanTexts.SHORT);
+    assertThat(plan.date()).isNull();
+    assertThat(plan.field().managementZones()).isNull();
+    assertThat(plan.field().minimumPiece()).isEqualTo(new Area(10, AreaUnit.SQUARE_METRE));
+    assertThat(plan.field().repair()).isFalse();
+    assertThat(plan.guidance())
+        .isEqualTo(
+            new PlannedGuidance(
+                new ThroughPoint(new Position(-94.1, 43.5), 92.5), AbLineIs.PASS_CENTRE));
+    assertThat(plan.headland()).isNull();
+    assertThat(plan.strips().get(0).border()).isNull();
+    assertThat(plan.products()).isEmpty();
+    assertThat(plan.handoff())
+        .isEqualTo(new HandoffChoices(false, List.of(Format.SHAPEFILE, Format.GEOJSON)));
+    assertThat(plan.fit()).isEqualTo(FitChoices.DEFAULT);
+  }
+
+  /** RFC 3629, section 6, lets text begin with the signature EF BB BF; some editors write it. */
+  @Test
+  void aSignatureOfUtf8IsNoPartOfThePlan() throws Exception {
+    assertThat(PlanTexts.read(folder, "\uFEFF" + PlanTexts.FULL))
+        .isEqualTo(PlanTexts.read(folder, PlanTexts.FULL));
+  }
+
+  @Test
+  void linesMayEndLikeOnWindows() throws Exception {
+    assertThat(PlanTexts.read(folder, PlanTexts.FULL.replace("\n", "\r\n")))
+        .isEqualTo(PlanTexts.read(folder, PlanTexts.FULL));
+  }
+
+  @Test
+  void survivesSerialisation() throws Exception {
+    for (String text : List.of(PlanTexts.FULL, PlanTexts.SHORT)) {
+      Plan plan = PlanTexts.read(folder, text);
+      assertThat(copy(plan)).isEqualTo(plan).hasSameHashCodeAs(plan);
+      assertThat(copy(plan).machines().keySet())
+          .containsExactlyElementsOf(plan.machines().keySet());
+    }
+  }
+
+  private static Plan copy(Plan plan) throws IOException, ClassNotFoundException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(plan);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      return (Plan) in.readObject();
+    }
+  }
+
+  private static Seeding everywhere(String product, double perAcre, String key) {
+    return new Seeding(product, new SeedingRate(perAcre, AreaUnit.ACRE), Map.of(), key);
+  }
+
+  @Test
+  void theExceptionNamesTheFirstFault() {
+    assertThatThrownBy(() -> PlanTexts.read(folder, "field: 3\n"))
+        .isInstanceOf(RejectedException.class)
+        .hasMessageContaining("plan.yaml:1:1: the key 'guidance' is missing");
+  }
+}

@@ -1,0 +1,195 @@
+package org.lynchet.prescription.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Goes through what the parts of a plan must say of each other. */
+class PlanRuleTest {
+  @TempDir Path folder;
+
+  private static FaultCase row(
+      String find, String replacement, String key, String what, String advice) {
+    return new FaultCase(find, replacement, key, what, advice);
+  }
+
+  static List<FaultCase> abLine() {
+    String line = "{a: [-94.10210, 43.55120], b: [-94.09330, 43.55130]}";
+    String key = "guidance.ab-line";
+    String at = "through: [-94.1, 43.5]";
+    return List.of(
+        row(
+            "[-94.10210, 43.55120]",
+            "[§-194.1, 43.5]",
+            key + ".a[0]",
+            "not a longitude",
+            "-180 to 180"),
+        row(
+            "[-94.10210, 43.55120]",
+            "[43.55120, §-94.10210]",
+            key + ".a[1]",
+            "not a latitude",
+            "they look swapped: longitude comes first"),
+        row("[-94.10210, 43.55120]", "[1, §91]", key + ".a[1]", "not a latitude", "swapped"),
+        row("[-94.10210, 43.55120]", "[-100, §91]", key + ".a[1]", "a latitude", "correct the"),
+        row("[-94.10210, 43.55120]", "[§x, 43.5]", key + ".a[0]", "not a number", "longitude"),
+        row(
+            "[-94.10210, 43.55120]",
+            "[§.nan, 43.5]",
+            key + ".a[0]",
+            "'.nan' is not a number",
+            "longitude"),
+        row("[-94.10210, 43.55120]", "§[-94.1]", key + ".a", "a position of 1 numbers", "brackets"),
+        row("[-94.10210, 43.55120]", "§-94.1", key + ".a", "not a position", "longitude first"),
+        row("-94.09330, 43.55130]", "-94.1021, 43.5512]", "", "", "")
+            .at("[-94.1021, 43.5512]", key + ".b", "same point as A", "two different points"),
+        row(line, "§{" + at + "}", key, "the key 'heading' is missing", "heading"),
+        row(line, "§{heading: 3, a: [1, 2]}", key, "given in two forms", "heading: degrees"),
+        row(line, "§{}", key, "is not given", "heading: degrees"),
+        row(line, "{" + at + ", heading: §360}", key + ".heading", "out of range", "write 0"),
+        row(line, "{" + at + ", heading: §-1}", key + ".heading", "out of range", "less than 360"),
+        row(line, "{" + at + ", heading: §N}", key + ".heading", "not a number", "clockwise"),
+        row(line, "{" + at + ", heading: §9°}", key + ".heading", "not a number", "clockwise"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void abLine(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> machines() {
+    String bean = "planted-by: bean-planter";
+    String wanted = "a planter of the plan: corn-planter, bean-planter";
+    return List.of(
+        row(
+            bean,
+            "planted-by: §bean-plantr",
+            "strips[1].planted-by",
+            "mean 'bean-planter'?",
+            wanted),
+        row(bean, "planted-by: §seeder", "strips[1].planted-by", "no machine is called", wanted),
+        row(bean, "planted-by: §sprayer", "strips[1].planted-by", "is not a planter", wanted),
+        row(
+            "planted-by: corn-planter\n  crop",
+            "planted-by: §combine\n  crop",
+            "headland.planted-by",
+            "is not a planter",
+            wanted),
+        row("section: 10 ft", "section: §91 ft", "machines.sprayer.section", "wider", "the boom"),
+        row("max: 45000", "max: §19999", "machines.corn-planter.rate-limits.max", "below", "min"),
+        row(
+            "min: 20000 seeds/ac, max: 45000 seeds/ac",
+            "min: 0 seeds/ac, max: §0 seeds/ac",
+            "machines.corn-planter.rate-limits.max",
+            "is 0",
+            "above 0"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void machines(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> strips() {
+    String limits = "0, or 20000 seeds/ac to 45000 seeds/ac";
+    return List.of(
+        row("34000 seeds/ac", "§45001 seeds/ac", "strips[0].centre.rate", "of planter", limits),
+        row("34000 seeds/ac", "§4 seeds/m2", "strips[0].centre.rate", "rate-limits", limits),
+        row("32000 seeds/ac", "§19999 seeds/ac", "headland.rate", "'corn-planter'", limits),
+        row(
+            "rate: 32000 seeds/ac",
+            "rate: {low: 32000 seeds/ac, high: §46000 seeds/ac}",
+            "headland.rate.high",
+            "'46000 seeds/ac' is outside",
+            limits),
+        row("rows: 2,", "rows: §7,", "strips[0].border.rows", "half of the strip's 12", "1 to 6"),
+        row("rows: 2,", "rows: §0,", "strips[0].border.rows", "out of range", "1 to"),
+        row("hoppers: row-unit", "hoppers: central", "", "", "")
+            .at("product: short-106", "strips[0].border.product", "one central hopper", "12 rows"),
+        row(
+            "product: bean-2.4",
+            "product: §tall-108",
+            "strips[1].centre.product",
+            "'tall-108' is soybean here, corn in line",
+            "one crop for a product"),
+        row(
+            "{crop: corn, seeds",
+            "{crop: §maize, seeds",
+            "products.tall-108.crop",
+            "'tall-108' is maize here, corn in line",
+            "one crop for a product"),
+        row(
+                "  management-zones: {file: soils.geojson, attribute: zone, elsewhere: low}\n",
+                "",
+                "",
+                "",
+                "")
+            .at("{low: 0", "strips[1].centre.rate", "no management-zones", "attribute"),
+        row(
+            "{low: 0 seeds/ac, high: 37.5 seeds/m2}",
+            "§{}",
+            "strips[1].centre.rate",
+            "nothing stands",
+            "at least one name"),
+        row(
+            "{low: 0 seeds/ac",
+            "{§'': 0 seeds/ac",
+            "strips[1].centre.rate.",
+            "empty name",
+            "1 to"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void strips(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  /** With 12 rows, six on a side leave no centre rows but fit, on one side as on both. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "border rows up to half of the strip, rows: 2, rows: 6",
+    "the same on both sides, 'rows: 2, product: short-106, rate: 90000 seeds/ha, sides: left', "
+        + "'rows: 6, product: short-106, rate: 90000 seeds/ha'",
+    "a rate at its limit, 34000 seeds/ac, 45000 seeds/ac",
+    "nothing planted whatever the limits, 34000 seeds/ac, 0 seeds/ac",
+    "no minimum piece, 0.01 ac, 0 m2",
+    "a product that is a number, bean-2.4, 1108",
+    "a germination of all, 95 %, 100%",
+    "a product's name of 40 bytes, bean-2.4, ääääääääääääääääääää"
+  })
+  void allowed(String name, String find, String replacement) throws IOException {
+    assertThat(PlanTexts.FULL).contains(find);
+    assertThat(PlanTexts.faults(folder, PlanTexts.FULL.replace(find, replacement))).isEmpty();
+  }
+
+  /** A limit in one unit holds for the same rate in another, whatever rounding does. */
+  @Test
+  void aLimitInAnotherUnit() throws IOException {
+    String text =
+        PlanTexts.FULL
+            .replace("max: 45000 seeds/ac", "max: 9 seeds/m2")
+            .replace("rate: 34000 seeds/ac", "rate: 90000 seeds/ha");
+    assertThat(PlanTexts.faults(folder, text)).isEmpty();
+  }
+
+  /** A tank feeds all rows alike: another rate is possible, and so is another product by passes. */
+  @Test
+  void whatACentralHopperCan() throws IOException {
+    String central = PlanTexts.FULL.replace("hoppers: row-unit", "hoppers: central");
+    assertThat(PlanTexts.faults(folder, central.replace("product: short-106", "product: tall-108")))
+        .isEmpty();
+    String byPasses =
+        central.replace("rows: 2,", "rows: 12,").replaceFirst("passes: 1", "passes: 3");
+    assertThat(PlanTexts.faults(folder, byPasses)).isEmpty();
+  }
+}

@@ -1,0 +1,101 @@
+package org.lynchet.prescription.plan;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.lynchet.formats.Fault;
+import org.lynchet.prescription.fault.RejectedException;
+
+/** Plan texts for tests, all invented, and ways to read them. */
+final class PlanTexts {
+  /** Has every key that a plan can have. */
+  static final String FULL =
+      """
+      field:
+        name: Sandhill East
+        boundary: sandhill-east.geojson
+        management-zones: {file: soils.geojson, attribute: zone, elsewhere: low}
+        minimum-piece: 0.01 ac
+        repair: true
+      guidance:
+        ab-line: {a: [-94.10210, 43.55120], b: [-94.09330, 43.55130]}
+        ab-line-is: strip-edge
+      machines:
+        corn-planter:
+          kind: planter
+          rows: 12
+          row-spacing: 30 in
+          hoppers: row-unit
+          rate-limits: {min: 20000 seeds/ac, max: 45000 seeds/ac}
+        bean-planter: {kind: planter, rows: 24, row-spacing: 15 in, hoppers: central}
+        sprayer:
+          kind: sprayer
+          boom: 90 ft
+          section: 10 ft
+          crops: [corn, soybean]
+          wheels: {track-width: 120 in, tyre-width: 15 in}
+        combine:
+          kind: combine
+          header: 9.144 m
+          crops: [corn]
+          wheels: {track-width: 3 m, tyre-width: 80 cm}
+        cultivator:
+          kind: toolbar
+          width: 30 ft
+          crops: [corn]
+          wheels: {track-width: 3 m, tyre-width: 400 mm}
+      headland:
+        passes: 2
+        planted-by: corn-planter
+        crop: corn
+        product: tall-108
+        rate: 32000 seeds/ac
+        around-holes: false
+      strips:
+        - crop: corn
+          planted-by: corn-planter
+          passes: 1
+          centre: {product: tall-108, rate: 34000 seeds/ac}
+          border: {rows: 2, product: short-106, rate: 90000 seeds/ha, sides: left}
+        - crop: soybean
+          planted-by: bean-planter
+          passes: 2
+          centre: {product: bean-2.4, rate: {low: 0 seeds/ac, high: 37.5 seeds/m2}}
+      products:
+        tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
+      handoff: {off-zones: true, formats: [geojson, shapefile]}
+      fit: {max-strip-width: 80 ft, tolerance: 1 in}
+      date: 2027-04-20
+      """;
+
+  /** Has the keys that a plan must have, and the other form of the AB line. */
+  static final String SHORT =
+      """
+      field: {name: Sandhill East, boundary: sandhill-east.geojson}
+      guidance: {ab-line: {through: [-94.1, 43.5], heading: 92.5}}
+      machines: {corn-planter: {kind: planter, rows: 12, row-spacing: 30 in}}
+      strips:
+        - {crop: corn, planted-by: corn-planter, passes: 1, centre: {product: tall-108, rate: 34000 seeds/ac}}
+      """;
+
+  private PlanTexts() {}
+
+  /** Reads a text as a plan. */
+  static Plan read(Path folder, String text) throws IOException, RejectedException {
+    return PlanFile.read(Files.writeString(folder.resolve("plan.yaml"), text));
+  }
+
+  /** The faults of a text, with places from the file's name on; none if it is a plan. */
+  static List<Fault> faults(Path folder, String text) throws IOException {
+    try {
+      read(folder, text);
+      return List.of();
+    } catch (RejectedException rejected) {
+      String before = folder.toString() + folder.getFileSystem().getSeparator();
+      return rejected.faults().stream()
+          .map(f -> new Fault(f.what(), f.where().replace(before, ""), f.allowed(), f.next()))
+          .toList();
+    }
+  }
+}
