@@ -3,6 +3,7 @@ package org.lynchet.integration.parcels;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
@@ -46,6 +47,7 @@ public record ParcelPlans(Pattern pattern, boolean headland, List<String> zones,
         headland ? pattern.headland(zones) : null,
         pattern.strips(zones),
         Map.of(),
-        new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)));
+        new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
+        FitChoices.DEFAULT);
   }
 }
