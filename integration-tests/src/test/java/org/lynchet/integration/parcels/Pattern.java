@@ -17,7 +17,7 @@ import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 
-/** Two patterns of strips, with what is common in either system of units; no source. */
+/** Patterns of strips, with what is common in either system of units; no source. */
 public enum Pattern {
   /** Strips of one pass, 12 rows of 30 in and 24 of 15 in, 2 border rows of corn on each side. */
   CORN_AND_SOYBEAN(AbLineIs.PASS_CENTRE) {
@@ -38,6 +38,24 @@ public enum Pattern {
               seeding("tall", 84_000, zones),
               new Border(2, Sides.BOTH, seeding("short", 89_000, zones))),
           new PlannedStrip("soybean", "bean-planter", 1, seeding("bean", 320_000, zones), null));
+    }
+  },
+
+  /** The same planter and border rows for both crops, so that every strip is alike. */
+  ALIKE(AbLineIs.STRIP_EDGE) {
+    @Override
+    List<Machine> planters() {
+      return List.of(planter("corn-planter", 12, 30, LengthUnit.INCH));
+    }
+
+    @Override
+    List<PlannedStrip> strips(List<String> zones) {
+      Border corn = new Border(2, Sides.BOTH, seeding("short", 89_000, zones));
+      Border bean = new Border(2, Sides.BOTH, seeding("early-bean", 350_000, zones));
+      Seeding tall = seeding("tall", 84_000, zones);
+      return List.of(
+          new PlannedStrip("corn", "corn-planter", 1, tall, corn),
+          new PlannedStrip("soybean", "corn-planter", 1, seeding("bean", 320_000, zones), bean));
     }
   },
 
