@@ -7,6 +7,7 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -20,12 +21,16 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class LargeFieldBenchmark {
-  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30));
+  /** Depth of the jags in distances of neighbouring vertices, which are 7 cm. */
+  @Param({"0.5", "7"})
+  double jag;
+
+  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30, 0));
 
   /** Draws the boundary. */
   @Setup
   public void draw() {
-    field = BenchField.plain(StarRing.ofZones(40_000, 290));
+    field = BenchField.plain(StarRing.ofZones(40_000, 290, jag));
   }
 
   /** From boundary to rated zones. */

@@ -45,9 +45,8 @@ public final class SpeedReport {
     OUT.printf("%d fields, headland and three management zones%n", fields);
     printFields(fields, headland, Double.NaN);
     OUT.printf(
-        "40,000 vertices, %d zones%n",
-        BenchField.plain(StarRing.ofZones(40_000, 290)).layout().zones().size());
-    large.forEach((name, ms) -> OUT.printf("  %-9s %8.2f ms%n", name, ms));
+        "40,000 vertices, %d zones with jags of 0.5, %d of 7%n", zonesOfLarge(0.5), zonesOfLarge(7));
+    large.forEach((name, ms) -> OUT.printf("  %-12s %8.2f ms%n", name, ms));
     printGrowth("vertices, about 100 zones", vertices);
     printGrowth("zones aimed at, 1,000 vertices", zones);
   }
@@ -65,6 +64,10 @@ public final class SpeedReport {
           result.getPrimaryResult().getLabel() + parameters, result.getPrimaryResult().getScore());
     }
     return scores;
+  }
+
+  private static int zonesOfLarge(double jag) {
+    return BenchField.plain(StarRing.ofZones(40_000, 290, jag)).layout().zones().size();
   }
 
   private static void printFields(int fields, Map<String, Double> scores, double script) {

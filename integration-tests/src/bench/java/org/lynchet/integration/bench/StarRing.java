@@ -10,23 +10,22 @@ final class StarRing {
   private static final double LATITUDE = 43.5;
   private static final double METRES_PER_DEGREE = 111_195;
 
-  /** How far, in metres, a vertex may lie inside the circle. */
-  private static final double JAG_METRES = 0.5;
-
   private StarRing() {}
 
   /**
    * A boundary that has about so many zones in strips of three zones.
    *
+   * @param jag how far a vertex may lie inside the circle, in distances of neighbouring vertices
    * @return longitude (x) and latitude (y) with 9 decimals
    */
-  static Polygon ofZones(int vertices, int zones) {
+  static Polygon ofZones(int vertices, int zones, double jag) {
     double radius = zones / 3.0 * BenchField.STRIP_METRES / 2;
+    double jagMetres = jag * 2 * Math.PI * radius / vertices;
     double metresPerLongitude = METRES_PER_DEGREE * Math.cos(Math.toRadians(LATITUDE));
     Coordinate[] ring = new Coordinate[vertices + 1];
     for (int i = 0; i < vertices; i++) {
       double angle = 2 * Math.PI * i / vertices;
-      double r = radius - JAG_METRES * fraction(i);
+      double r = radius - jagMetres * fraction(i);
       ring[i] =
           new Coordinate(
               nineDecimals(LONGITUDE + r * Math.cos(angle) / metresPerLongitude),

@@ -24,12 +24,12 @@ public class VertexGrowthBenchmark {
   @Param({"1000", "3000", "10000", "30000", "100000"})
   int vertices;
 
-  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30));
+  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30, 0));
 
   /** Draws the boundary. */
   @Setup
   public void draw() {
-    field = BenchField.plain(StarRing.ofZones(vertices, 100));
+    field = BenchField.plain(StarRing.ofZones(vertices, 100, 0.5));
   }
 
   /** From boundary to rated zones. */

@@ -24,12 +24,12 @@ public class ZoneGrowthBenchmark {
   @Param({"30", "100", "300", "1000", "3000"})
   int zones;
 
-  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30));
+  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30, 0));
 
   /** Draws the boundary. */
   @Setup
   public void draw() {
-    field = BenchField.plain(StarRing.ofZones(1000, zones));
+    field = BenchField.plain(StarRing.ofZones(1000, zones, 0.5));
   }
 
   /** From boundary to rated zones. */
