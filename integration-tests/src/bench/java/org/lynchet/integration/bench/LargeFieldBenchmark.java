@@ -1,0 +1,53 @@
+package org.lynchet.integration.bench;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Measures a jagged boundary of 40,000 vertices with about 290 zones. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class LargeFieldBenchmark {
+  /** Depth of the jags in distances of neighbouring vertices, which are 7 cm. */
+  @Param({"0.5", "7"})
+  double jag;
+
+  private BenchField field = BenchField.plain(StarRing.ofZones(16, 30, 0));
+
+  /** Draws the boundary. */
+  @Setup
+  public void draw() {
+    field = BenchField.plain(StarRing.ofZones(40_000, 290, jag));
+  }
+
+  /** From boundary to rated zones. */
+  @Benchmark
+  public Object layout() {
+    return field.layout();
+  }
+
+  /** From boundary to polygons. */
+  @Benchmark
+  public Object coverage() {
+    return field.coverage();
+  }
+
+  /** The yardstick. */
+  @Benchmark
+  public Object plainJts() {
+    return field.plainJts();
+  }
+}

@@ -1,0 +1,53 @@
+package org.lynchet.integration.parcels;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.plan.FitChoices;
+import org.lynchet.prescription.plan.HandoffChoices;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedField;
+import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance;
+import org.lynchet.prescription.quantity.Area;
+import org.lynchet.prescription.quantity.AreaUnit;
+
+/**
+ * Makes plans as a program would that calls this one from Java.
+ *
+ * @param pattern the strips
+ * @param headland whether there is a headland of one pass
+ * @param zones names of the management zones; none for a field without
+ * @param repair whether an invalid boundary is repaired
+ */
+public record ParcelPlans(Pattern pattern, boolean headland, List<String> zones, boolean repair) {
+  /** The column of a map of management zones that names them. */
+  static final String ZONE = "zone";
+
+  /** Copies the list. */
+  public ParcelPlans {
+    zones = List.copyOf(zones);
+  }
+
+  /**
+   * The plan of one field.
+   *
+   * @param folder where its files would be found
+   * @param boundary the file of its boundary, and of its management zones if there are any
+   */
+  public Plan plan(String folder, String boundary, String zoneMap, PlannedGuidance.Line abLine) {
+    @Nullable ManagementZoneMap map =
+        zones.isEmpty() ? null : new ManagementZoneMap(zoneMap, ZONE, null);
+    return new Plan(
+        folder + "/plan.yaml",
+        null,
+        new PlannedField(boundary, boundary, map, new Area(10, AreaUnit.SQUARE_METRE), repair),
+        new PlannedGuidance(abLine, pattern.abLineIs()),
+        pattern.machines(),
+        headland ? pattern.headland(zones) : null,
+        pattern.strips(zones),
+        Map.of(),
+        new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
+        FitChoices.DEFAULT);
+  }
+}
