@@ -26,11 +26,17 @@ final class InnerEdge {
   /** Segments of a quarter of a circle; those of wide headlands are halved further where needed. */
   private static final int QUADRANT_SEGMENTS = 32;
 
-  /**
-   * How far, in metres, the buffer may simplify the boundary. It gives the course only, and without
-   * this a boundary of 100,000 vertices with an arc at each took more than 512 MB.
-   */
-  private static final double SIMPLIFY = 0.1;
+  /** How far the buffer may simplify its input, as a share of its width: 0.2 mm of 20 m. */
+  private static final double SIMPLIFY_FACTOR = 1e-5;
+
+  /** A boundary of more vertices is simplified more: its arcs took over 512 MB. */
+  private static final int MANY_VERTICES = 20_000;
+
+  /** How far, in metres, the buffer may simplify such a boundary. */
+  private static final double SIMPLIFY_MANY = 0.1;
+
+  /** An edge is halved only if both halves are shorter by this much. */
+  private static final double SHRINKS = 0.9;
 
   private final IndexedFacetDistance boundary;
   private final double width;
@@ -50,7 +56,8 @@ final class InnerEdge {
    */
   static Geometry inside(Geometry area, double widthMetres) {
     BufferParameters parameters = new BufferParameters(QUADRANT_SEGMENTS);
-    parameters.setSimplifyFactor(SIMPLIFY / widthMetres);
+    parameters.setSimplifyFactor(
+        area.getNumPoints() > MANY_VERTICES ? SIMPLIFY_MANY / widthMetres : SIMPLIFY_FACTOR);
     Geometry drawn = BufferOp.bufferOp(area, -widthMetres, parameters);
     if (drawn.isEmpty()) {
       return drawn;
@@ -83,11 +90,15 @@ final class InnerEdge {
 
   private void addBetween(Coordinate from, Coordinate to, CoordinateList result) {
     Coordinate middle = new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
-    if (from.distance(to) < SHORTEST) {
+    double length = from.distance(to);
+    if (length < SHORTEST) {
       return;
     }
     Coordinate moved = settled(middle);
-    if (moved.distance(middle) > STRAY) {
+    // Where the middle is nearer to another side it moves away from both ends: no place for a
+    // vertex.
+    boolean between = Math.max(moved.distance(from), moved.distance(to)) < SHRINKS * length;
+    if (between && moved.distance(middle) > STRAY) {
       addBetween(from, moved, result);
       result.add(moved, false);
       addBetween(moved, to, result);

@@ -7,7 +7,6 @@ import org.lynchet.formats.Fault;
 import org.lynchet.integration.witness.Finding;
 import org.lynchet.integration.witness.coverage.CoverageRule;
 import org.lynchet.integration.witness.coverage.CoverageWitness;
-import org.lynchet.integration.witness.ground.GroundPlane;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.intake.FieldIntake;
 import org.lynchet.prescription.plan.Plan;
@@ -25,15 +24,14 @@ import org.lynchet.prescription.zone.Zone;
  */
 record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, List<String> thin) {
 
-  /** 9 decimals of a degree are 0.1 mm: a needle of that width loses its tip, with this area. */
-  private static final double THIN_SQUARE_METRES_PER_METRE = 2e-6;
+  /** Vertices lie on a grid of 4 nm: parcels of some square metres can be off by this much. */
+  private static final double GRID_SQUARE_METRES = 1e-7;
 
   /**
    * Reads the parcel's files, lays the plan out and looks at the zones.
    *
-   * <p>Zones sum to the field to 1e-9. Where a boundary or a piece is narrower than the last
-   * decimal of its coordinates, what is lost is told apart as thin: the tip of a needle, or an area
-   * of at most 2 mm2 for each metre of boundary.
+   * <p>Zones sum to the field to 1e-9. Where a boundary is narrower than the last decimal of its
+   * coordinates, the tip of a needle can be lost, which is told apart as thin.
    */
   static Outcome of(String id, Plan plan) {
     try {
@@ -69,15 +67,10 @@ record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, Lis
     }
     double field = layout.areaSquareMetres();
     double off = Math.abs(sum - field);
-    if (!(off <= 1e-9 * field)) {
-      boolean small = off <= THIN_SQUARE_METRES_PER_METRE * metresAround(layout.boundary());
-      (small ? thin : wrong).add(id + ": zones sum to " + sum + " m2, the field has " + field);
+    if (!(off <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
+      wrong.add(id + ": zones sum to " + sum + " m2, the field has " + field);
     }
     return new Outcome(id, List.of(), polygons.size(), wrong, thin);
-  }
-
-  private static double metresAround(Geometry boundary) {
-    return GroundPlane.at(boundary.getEnvelopeInternal().centre()).project(boundary).getLength();
   }
 
   private static String at(Throwable e) {

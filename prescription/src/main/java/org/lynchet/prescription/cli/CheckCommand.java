@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:all is as it was written",
-      "1:a fault of the program",
-      "2:wrong usage",
+      ExitCodes.OUR_FAULT,
+      ExitCodes.USAGE,
       "3:something is damaged, missing or strange",
     })
 final class CheckCommand implements Callable<Integer> {

@@ -39,8 +39,8 @@ import picocli.CommandLine.Spec;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done, also if nothing fits",
-      "1:a fault of the program",
-      "2:wrong usage",
+      ExitCodes.OUR_FAULT,
+      ExitCodes.USAGE,
       "3:faults in the plan",
     })
 final class FitCommand implements Callable<Integer> {

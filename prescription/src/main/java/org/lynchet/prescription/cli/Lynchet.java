@@ -34,10 +34,10 @@ import picocli.CommandLine.Spec;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:done",
-      "1:a fault of the program",
-      "2:wrong usage",
-      "3:faults in the plan or the data; nothing was written",
+      ExitCodes.DONE,
+      ExitCodes.OUR_FAULT,
+      ExitCodes.USAGE,
+      ExitCodes.FAULTS,
     })
 public final class Lynchet implements Runnable {
   @Spec private CommandSpec spec;

@@ -40,10 +40,10 @@ import picocli.CommandLine.Spec;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:done",
-      "1:a fault of the program",
-      "2:wrong usage",
-      "3:faults in the plan or the data; nothing was written",
+      ExitCodes.DONE,
+      ExitCodes.OUR_FAULT,
+      ExitCodes.USAGE,
+      ExitCodes.FAULTS,
     })
 final class PlanCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
