@@ -50,7 +50,7 @@ final class QuantityText<T> implements ValueReader<T> {
       new QuantityText<>(
           UnitKind.PERCENT, (number, unit) -> number / 100, share -> share, 0, 1, "0 % to 100 %");
 
-  private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*(\\D.*)");
+  private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*([^0-9.].*)");
 
   /** Digits in groups, such as 32,000 or 32 000; a single point is that of a decimal number. */
   private static final Pattern GROUPED =
