@@ -1,5 +1,6 @@
 package org.lynchet.prescription.handoff;
 
+import org.lynchet.prescription.driving.DrivingText;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.SummaryTable;
@@ -12,6 +13,8 @@ final class ReadmeText {
   static String of(FieldLayout layout, Summary summary) {
     StringBuilder text = new StringBuilder();
     text.append(SummaryTable.of(summary)).append('\n');
+    String driving = DrivingText.of(summary.driving(), summary.areaUnit());
+    text.append(driving).append(driving.isEmpty() ? "" : "\n");
     text.append("FILES\n");
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {

@@ -13,9 +13,15 @@ import org.lynchet.prescription.quantity.SeedingRate;
  * @param rowSpacing distance of neighbouring rows
  * @param hoppers whether each row can have a product of its own
  * @param rateLimits the seeding rates it can set, if the plan says so
+ * @param handling how it is driven
  */
 public record Planter(
-    String name, int rows, Length rowSpacing, Hoppers hoppers, @Nullable RateLimits rateLimits)
+    String name,
+    int rows,
+    Length rowSpacing,
+    Hoppers hoppers,
+    @Nullable RateLimits rateLimits,
+    Handling handling)
     implements Machine {
 
   /** Where the seed is kept. */

@@ -15,8 +15,9 @@ import org.lynchet.prescription.zone.FieldLayout;
  * <p>The page is 11 by 8.25 inches, for letter and A4 paper, landscape. North is up. It shows the
  * zones by crop and kind, partial passes, the boundary, the edges and names of management zones,
  * the AB line, pass numbers, a scale bar and a north arrow in the plan's units, and a legend with
- * product, rate and area. The same layout gives the same SVG, byte for byte; the letters of the PNG
- * are those of the machine's own sans-serif font.
+ * product, rate and area, and below the map what goes into the hopper of each row unit where that
+ * is not the same for all. The same layout gives the same SVG, byte for byte; the letters of the
+ * PNG are those of the machine's own sans-serif font.
  */
 public final class FieldMap {
   private static final String HEADLESS = "java.awt.headless";

@@ -6,7 +6,7 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 
 /**
  * Divides the page: title above, map below it, the legend to the right of the map or under it,
- * scale and north arrow at the map's foot.
+ * scale, north arrow and loading charts at the map's foot.
  *
  * @param map where the map and its labels are
  * @param plane places the field in it
@@ -32,29 +32,34 @@ record Page(Box map, MapPlane plane, Box legend, int legendColumns) {
 
   private static final double AT_ENDS = 36;
 
-  /** The one of both ways to place the legend that shows the field larger. */
-  static Page of(List<Coordinate> offsets, OffsetFrame frame, Legend legend) {
-    Page beside = beside(offsets, frame);
-    Page below = below(offsets, frame, legend.height(COLUMNS_BELOW));
+  /**
+   * The one of both ways to place the legend that shows the field larger.
+   *
+   * @param charts height of what is below the scale
+   */
+  static Page of(List<Coordinate> offsets, OffsetFrame frame, Legend legend, double charts) {
+    Page beside = beside(offsets, frame, charts);
+    Page below = below(offsets, frame, legend.height(COLUMNS_BELOW), charts);
     boolean fits = legend.height(1) <= beside.legend().height();
     return fits && beside.plane().pointsPerMetre() >= below.plane().pointsPerMetre()
         ? beside
         : below;
   }
 
-  private static Page beside(List<Coordinate> offsets, OffsetFrame frame) {
+  private static Page beside(List<Coordinate> offsets, OffsetFrame frame, double charts) {
     double right = Scene.WIDTH - MARGIN - LegendRow.WIDTH;
     double bottom = Scene.HEIGHT - MARGIN;
-    Box map = new Box(MARGIN, MARGIN + TITLE, right - LEGEND_GAP, bottom - FOOT);
+    Box map = new Box(MARGIN, MARGIN + TITLE, right - LEGEND_GAP, bottom - FOOT - charts);
     Box legend = new Box(right, MARGIN, Scene.WIDTH - MARGIN, bottom);
     return new Page(map, plane(offsets, frame, map), legend, 1);
   }
 
-  private static Page below(List<Coordinate> offsets, OffsetFrame frame, double height) {
+  private static Page below(
+      List<Coordinate> offsets, OffsetFrame frame, double height, double charts) {
     double bottom = Scene.HEIGHT - MARGIN;
     double top = bottom - height;
     double right = Scene.WIDTH - MARGIN;
-    Box map = new Box(MARGIN, MARGIN + TITLE, right, top - FOOT - LEGEND_GAP);
+    Box map = new Box(MARGIN, MARGIN + TITLE, right, top - FOOT - LEGEND_GAP - charts);
     Box legend = new Box(MARGIN, top, right, bottom);
     return new Page(map, plane(offsets, frame, map), legend, COLUMNS_BELOW);
   }

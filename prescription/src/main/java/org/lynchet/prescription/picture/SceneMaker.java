@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -25,6 +26,7 @@ final class SceneMaker {
   private final Page page;
   private final MapPlane plane;
   private final Legend legend;
+  private final LoadingMarks loading;
 
   SceneMaker(FieldLayout layout) {
     this.layout = layout;
@@ -33,11 +35,12 @@ final class SceneMaker {
     this.edge = FieldEdge.of(layout.boundary(), layout.frame());
     this.abLine = new AbLineMarks(edge);
     this.legend = new Legend(layout, entries, units, abLine.isDrawn());
+    this.loading = new LoadingMarks(Driving.of(layout), entries);
     List<Coordinate> shown = new ArrayList<>(edge.vertices());
     if (abLine.isDrawn()) {
       shown.addAll(abLine.ends());
     }
-    this.page = Page.of(shown, layout.frame(), legend);
+    this.page = Page.of(shown, layout.frame(), legend, loading.height());
     this.plane = page.plane();
   }
 
@@ -60,6 +63,7 @@ final class SceneMaker {
     layers.add(new Scene.Layer("north-arrow", northArrow()));
     layers.add(new Scene.Layer("scale-bar", scaleBar()));
     layers.add(new Scene.Layer("notes", notes(numbers)));
+    layers.add(new Scene.Layer("loading", loading()));
     layers.add(
         new Scene.Layer(
             "legend",
@@ -146,6 +150,11 @@ final class SceneMaker {
   private List<Mark> scaleBar() {
     double left = Page.MARGIN + NorthArrow.WIDTH + 20;
     return ScaleBar.of(plane.pointsPerMetre(), units).marks(left, footTop() + 10);
+  }
+
+  private List<Mark> loading() {
+    double top = page.map().bottom() + Page.FOOT;
+    return loading.marks(Page.MARGIN, top, page.map().width());
   }
 
   private List<Mark> notes(PassNumbers numbers) {

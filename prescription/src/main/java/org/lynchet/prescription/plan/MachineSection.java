@@ -3,6 +3,7 @@ package org.lynchet.prescription.plan;
 import java.util.List;
 import java.util.Optional;
 import org.lynchet.prescription.machine.Combine;
+import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.Hoppers;
@@ -64,8 +65,10 @@ final class MachineSection {
     Optional<Length> spacing = keys.get("row-spacing", QuantityText.LENGTH);
     Hoppers hoppers = keys.find("hoppers", WordText.oneOf(Hoppers.class)).orElse(Hoppers.ROW_UNIT);
     Optional<RateLimits> limits = keys.find("rate-limits", KeyReader.keys(MachineSection::limits));
+    Handling handling = HandlingKeys.read(keys);
     return rows.isPresent() && spacing.isPresent()
-        ? Optional.of(new Planter(name, rows.get(), spacing.get(), hoppers, limits.orElse(null)))
+        ? Optional.of(
+            new Planter(name, rows.get(), spacing.get(), hoppers, limits.orElse(null), handling))
         : Optional.empty();
   }
 

@@ -12,6 +12,10 @@ import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.quantity.Speed;
+import org.lynchet.prescription.quantity.SpeedUnit;
+import org.lynchet.prescription.quantity.Time;
+import org.lynchet.prescription.quantity.TimeUnit;
 
 /**
  * Reads quantities, a number and a unit, within a range that holds every real farm: a slip of the
@@ -50,7 +54,32 @@ final class QuantityText<T> implements ValueReader<T> {
       new QuantityText<>(
           UnitKind.PERCENT, (number, unit) -> number / 100, share -> share, 0, 1, "0 % to 100 %");
 
-  private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*(\\D.*)");
+  /** The share of the time that a machine works: none would never be done. */
+  static final ValueReader<Double> EFFICIENCY =
+      new QuantityText<>(
+          UnitKind.PERCENT,
+          (number, unit) -> number / 100,
+          share -> share,
+          0.01,
+          1,
+          "1 % to 100 %");
+
+  /** The speed of a machine in the row. */
+  static final ValueReader<Speed> SPEED =
+      new QuantityText<>(
+          UnitKind.SPEED,
+          QuantityText::speed,
+          Speed::metresPerHour,
+          500,
+          50_000,
+          "0.5 km/h to 50 km/h");
+
+  /** The time of a turn. */
+  static final ValueReader<Time> TIME =
+      new QuantityText<>(
+          UnitKind.TIME, QuantityText::time, Time::hours, 0, 1.0 / 6, "0 s to 10 min");
+
+  private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*([^0-9.].*)");
 
   /** Digits in groups, such as 32,000 or 32 000; a single point is that of a decimal number. */
   private static final Pattern GROUPED =
@@ -145,6 +174,24 @@ final class QuantityText<T> implements ValueReader<T> {
 
   private static SeedingRate rate(double seeds, String symbol) {
     return new SeedingRate(seeds, areaUnit(symbol.substring("seeds/".length())));
+  }
+
+  private static Speed speed(double amount, String symbol) {
+    return new Speed(
+        amount,
+        Arrays.stream(SpeedUnit.values())
+            .filter(unit -> unit.symbol().equals(symbol))
+            .findFirst()
+            .orElseThrow());
+  }
+
+  private static Time time(double amount, String symbol) {
+    return new Time(
+        amount,
+        Arrays.stream(TimeUnit.values())
+            .filter(unit -> unit.symbol().equals(symbol))
+            .findFirst()
+            .orElseThrow());
   }
 
   private static AreaUnit areaUnit(String symbol) {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.quantity.SpeedUnit;
+import org.lynchet.prescription.quantity.TimeUnit;
 
 /**
  * Knows the units of one kind that a plan may use, and other spellings of them.
@@ -26,6 +28,10 @@ record UnitKind(String noun, List<String> symbols, String example) {
           "a seeding rate",
           Arrays.stream(AreaUnit.values()).map(unit -> "seeds/" + unit.symbol()),
           "34000 seeds/ac");
+  static final UnitKind SPEED =
+      of("a speed", Arrays.stream(SpeedUnit.values()).map(SpeedUnit::symbol), "5 mph");
+  static final UnitKind TIME =
+      of("a time", Arrays.stream(TimeUnit.values()).map(TimeUnit::symbol), "20 s");
   static final UnitKind PERCENT = of("a share", Stream.of("%"), "95 %");
 
   /** Spellings that people use, in lower case, and the one that a plan has. */
@@ -49,6 +55,17 @@ record UnitKind(String noun, List<String> symbols, String example) {
           Map.entry("m\u00b2", "m2"),
           Map.entry("m^2", "m2"),
           Map.entry("sqm", "m2"),
+          Map.entry("mi/h", "mph"),
+          Map.entry("mile/hour", "mph"),
+          Map.entry("miles/hour", "mph"),
+          Map.entry("kph", "km/h"),
+          Map.entry("kmh", "km/h"),
+          Map.entry("km/hour", "km/h"),
+          Map.entry("sec", "s"),
+          Map.entry("second", "s"),
+          Map.entry("seconds", "s"),
+          Map.entry("minute", "min"),
+          Map.entry("minutes", "min"),
           Map.entry("percent", "%"),
           Map.entry("per cent", "%"),
           Map.entry("pct", "%"));
@@ -59,7 +76,7 @@ record UnitKind(String noun, List<String> symbols, String example) {
 
   /** The kind that a unit is of. */
   static Optional<UnitKind> find(String symbol) {
-    return Stream.of(LENGTH, AREA, RATE, PERCENT)
+    return Stream.of(LENGTH, AREA, RATE, SPEED, TIME, PERCENT)
         .filter(kind -> kind.symbols.contains(symbol))
         .findFirst();
   }
@@ -69,6 +86,7 @@ record UnitKind(String noun, List<String> symbols, String example) {
     String lower = written.toLowerCase(Locale.ROOT).replaceAll("\\s+per\\s+|\\s*/\\s*", "/");
     String base = lower.substring(lower.lastIndexOf('/') + 1);
     String meant = OTHER_SPELLINGS.getOrDefault(base, base);
-    return Stream.of(meant, "seeds/" + meant).filter(symbols::contains).findFirst();
+    String whole = OTHER_SPELLINGS.getOrDefault(lower, lower);
+    return Stream.of(whole, meant, "seeds/" + meant).filter(symbols::contains).findFirst();
   }
 }

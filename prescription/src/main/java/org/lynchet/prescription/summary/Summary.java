@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.PlannedHeadland;
@@ -33,6 +34,7 @@ import org.lynchet.prescription.zone.Zone;
  * @param partialSquareMetres area planted by them there
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
+ * @param driving how the passes are driven
  */
 public record Summary(
     String field,
@@ -45,7 +47,8 @@ public record Summary(
     int partialPasses,
     double partialSquareMetres,
     JoinedPieces joinedPieces,
-    List<Warning> warnings)
+    List<Warning> warnings,
+    Driving driving)
     implements Serializable {
 
   /** Copies the lists. */
@@ -54,6 +57,11 @@ public record Summary(
     zones = List.copyOf(zones);
     seed = List.copyOf(seed);
     warnings = List.copyOf(warnings);
+  }
+
+  /** Acres if the plan gives its rates on acres, else hectares. */
+  public AreaUnit areaUnit() {
+    return unit == AreaUnit.ACRE ? AreaUnit.ACRE : AreaUnit.HECTARE;
   }
 
   /** Adds a layout up. */
@@ -71,7 +79,8 @@ public record Summary(
         (int) layout.passes().stream().filter(DrivenPass::partial).count(),
         layout.zones().stream().filter(Zone::partial).mapToDouble(Zone::areaSquareMetres).sum(),
         layout.joinedPieces(),
-        warnings);
+        warnings,
+        Driving.of(layout));
   }
 
   private record ZoneKey(

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.driving.DrivingJson;
 import org.lynchet.prescription.fault.Warning;
 
 /** Writes a summary as JSON, areas and lengths rounded to 4 decimals. */
@@ -74,6 +75,7 @@ public final class SummaryJson {
     number("joined_m2", summary.joinedPieces().joinedSquareMetres());
     json.writeNumberField("kept", summary.joinedPieces().kept());
     json.writeEndObject();
+    DrivingJson.write(summary.driving(), json);
     json.writeArrayFieldStart("warnings");
     for (Warning warning : summary.warnings()) {
       json.writeStartObject();

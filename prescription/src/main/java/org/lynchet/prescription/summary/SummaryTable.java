@@ -3,6 +3,7 @@ package org.lynchet.prescription.summary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.prescription.driving.DrivingTable;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
@@ -19,7 +20,7 @@ public final class SummaryTable {
 
   private SummaryTable(Summary summary) {
     this.summary = summary;
-    this.area = summary.unit() == AreaUnit.ACRE ? AreaUnit.ACRE : AreaUnit.HECTARE;
+    this.area = summary.areaUnit();
     this.length = area == AreaUnit.ACRE ? LengthUnit.FOOT : LengthUnit.METRE;
   }
 
@@ -38,6 +39,10 @@ public final class SummaryTable {
     zones();
     line("");
     seed();
+    if (!summary.driving().planters().isEmpty()) {
+      line("");
+      text.append(DrivingTable.of(summary.driving(), area));
+    }
     if (summary.partialPasses() > 0) {
       line("");
       line(

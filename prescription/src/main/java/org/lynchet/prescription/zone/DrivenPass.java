@@ -1,6 +1,7 @@
 package org.lynchet.prescription.zone;
 
 import java.io.Serializable;
+import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.pass.Pass;
 
@@ -16,6 +17,10 @@ import org.lynchet.geometry.pass.Pass;
  * @param rowLengthMetres length of its rows together
  * @param line its centreline, longitude (x) and latitude (y) in degrees: a line for each stretch in
  *     which any of its swath is in the field
+ * @param inPattern which strip of the plan's pattern it belongs to, from 0
+ * @param borderRowsLeft how many of its rows, from the left, are border rows of the left side
+ * @param borderRowsRight how many of its rows, from the right, are border rows of the right side
+ * @param rowLengthsMetres length in the field of each row, left to right; 0 for none
  */
 public record DrivenPass(
     Pass pass,
@@ -25,5 +30,20 @@ public record DrivenPass(
     boolean partial,
     int rowsInField,
     double rowLengthMetres,
-    Geometry line)
-    implements Serializable {}
+    Geometry line,
+    int inPattern,
+    int borderRowsLeft,
+    int borderRowsRight,
+    List<Double> rowLengthsMetres)
+    implements Serializable {
+
+  /** Copies the list. */
+  public DrivenPass {
+    rowLengthsMetres = List.copyOf(rowLengthsMetres);
+  }
+
+  /** Whether a row, 1 to the pass's rows, is a border row. */
+  public boolean isBorder(int row) {
+    return row <= borderRowsLeft || row > pass.rows() - borderRowsRight;
+  }
+}

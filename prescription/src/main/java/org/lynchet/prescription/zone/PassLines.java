@@ -68,10 +68,15 @@ final class PassLines {
     }
     int inField = 0;
     double length = 0;
+    List<Double> lengths = new ArrayList<>();
     for (double row : inside.lengthsMetres(rows)) {
+      double inRow = row > NO_ROW ? row : 0;
       inField += row > NO_ROW ? 1 : 0;
-      length += row > NO_ROW ? row : 0;
+      length += inRow;
+      lengths.add(inRow);
     }
+    int before = (pass.number() - strip.passes().get(0).number()) * pass.rows();
+    int after = (strip.passes().size() - 1) * pass.rows() - before;
     PlannedStrip planned = plan.strips().get(strip.inPattern());
     return new DrivenPass(
         pass,
@@ -81,7 +86,11 @@ final class PassLines {
         partial.contains(pass.number()),
         inField,
         length,
-        line(pass, pieces));
+        line(pass, pieces),
+        strip.inPattern(),
+        Math.max(0, Math.min(pass.rows(), strip.borderRowsLeft() - before)),
+        Math.max(0, Math.min(pass.rows(), strip.borderRowsRight() - after)),
+        lengths);
   }
 
   private Geometry line(Pass pass, List<Piece> pieces) {

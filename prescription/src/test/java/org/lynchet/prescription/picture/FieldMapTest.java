@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
@@ -89,6 +90,25 @@ class FieldMapTest {
         .startsWith("Sandhill East");
     assertThat(svg.root().getElementsByTagName("desc").item(0).getTextContent())
         .contains("north up", "corn and soybean", "heading 0.0\u00b0");
+  }
+
+  @Test
+  void drawsABoxForEachRowUnitWhereTheyPlantTwoProducts() throws Exception {
+    List<PlannedStrip> strips =
+        List.of(
+            SampleLayouts.strip("corn", "tall-108", 34000, 2),
+            SampleLayouts.strip("soybean", "bean-2.4", 140000, 0));
+    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().withStrips(strips).layout()));
+    List<String> units = IntStream.rangeClosed(1, 12).mapToObj(Integer::toString).toList();
+    assertThat(svg.texts("loading")).containsAll(units).hasSize(13);
+    assertThat(svg.texts("loading").get(0)).startsWith("corn-planter in strips: hoppers");
+  }
+
+  @Test
+  void drawsNoBoxesWhereAllRowUnitsPlantTheSame() throws Exception {
+    List<PlannedStrip> strips = List.of(SampleLayouts.strip("corn", "tall-108", 34000, 0));
+    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().withStrips(strips).layout()));
+    assertThat(svg.texts("loading")).isEmpty();
   }
 
   @Test

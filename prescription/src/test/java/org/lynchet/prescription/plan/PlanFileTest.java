@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Combine;
+import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Sprayer;
@@ -75,6 +76,11 @@ class PlanFileTest {
                       new Planter.RateLimits(
                           new SeedingRate(20_000, AreaUnit.ACRE),
                           new SeedingRate(45_000, AreaUnit.ACRE)));
+              Handling handling = corn.handling();
+              assertThat(handling.speed().metresPerHour()).isEqualTo(8000);
+              assertThat(handling.efficiency()).isEqualTo(0.7);
+              assertThat(handling.turnTime().hours()).isCloseTo(1.0 / 120, within(1e-15));
+              assertThat(handling.turnRadius().metres()).isEqualTo(7);
             });
     assertThat(plan.machines().get("bean-planter"))
         .isInstanceOfSatisfying(
@@ -83,6 +89,7 @@ class PlanFileTest {
               assertThat(bean.workingWidthMetres()).isEqualTo(9.144);
               assertThat(bean.hoppers()).isEqualTo(Hoppers.CENTRAL);
               assertThat(bean.rateLimits()).isNull();
+              assertThat(bean.handling()).isEqualTo(Handling.DEFAULT);
             });
     assertThat(plan.machines().get("sprayer"))
         .isInstanceOfSatisfying(

@@ -205,7 +205,10 @@ class PlanSchemaTest {
   void defaultsAreThoseOfTheReader() throws Exception {
     String spelled =
         PlanTexts.SHORT
-                .replace("30 in}", "30 in, hoppers: row-unit}")
+                .replace(
+                    "30 in}",
+                    "30 in, hoppers: row-unit, speed: 5 mph, efficiency: 65 %, turn-time: 20 s,"
+                        + " turn-radius: 20 ft}")
                 .replace("geojson}", "geojson, minimum-piece: 10 m2, repair: false}")
                 .replace("92.5}", "92.5}, ab-line-is: pass-centre")
             + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
@@ -234,7 +237,17 @@ class PlanSchemaTest {
                 "2 in"))
         .containsAllEntriesOf(
             Map.of("sides", "both", "around-holes", "true", "reserve", "0 %", "date", "2000-01-01"))
-        .hasSize(12);
+        .containsAllEntriesOf(
+            Map.of(
+                "speed",
+                "5 mph",
+                "efficiency",
+                "65 %",
+                "turn-time",
+                "20 s",
+                "turn-radius",
+                "20 ft"))
+        .hasSize(16);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {

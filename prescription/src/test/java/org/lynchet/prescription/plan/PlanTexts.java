@@ -28,6 +28,10 @@ final class PlanTexts {
           row-spacing: 30 in
           hoppers: row-unit
           rate-limits: {min: 20000 seeds/ac, max: 45000 seeds/ac}
+          speed: 8 km/h
+          efficiency: 70 %
+          turn-time: 0.5 min
+          turn-radius: 7 m
         bean-planter: {kind: planter, rows: 24, row-spacing: 15 in, hoppers: central}
         sprayer:
           kind: sprayer

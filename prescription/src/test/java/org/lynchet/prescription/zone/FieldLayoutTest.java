@@ -57,6 +57,36 @@ class FieldLayoutTest {
     assertThat(layout.warnings()).isEmpty();
   }
 
+  /**
+   * Three border rows each side of 24: in the first pass on the left, in the second on the right.
+   */
+  @Test
+  void passesKnowTheirBorderRows() throws RejectedException {
+    PlannedStrip corn =
+        new PlannedStrip(
+            "corn",
+            "corn-planter",
+            2,
+            seeding("tall-108", 34000),
+            new Border(3, Sides.BOTH, seeding("short-106", 36000)));
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().strip(0, corn).plan(),
+            field("POLYGON ((-9.144 0, 27.432 0, 27.432 100, -9.144 100, -9.144 0))"));
+    DrivenPass first = layout.passes().get(1);
+    DrivenPass second = layout.passes().get(2);
+    assertThat(first.borderRowsLeft()).isEqualTo(3);
+    assertThat(first.borderRowsRight()).isZero();
+    assertThat(second.borderRowsLeft()).isZero();
+    assertThat(second.borderRowsRight()).isEqualTo(3);
+    assertThat(second.isBorder(10)).isTrue();
+    assertThat(second.isBorder(9)).isFalse();
+    for (DrivenPass pass : layout.passes()) {
+      double sum = pass.rowLengthsMetres().stream().mapToDouble(Double::doubleValue).sum();
+      assertThat(sum).isCloseTo(pass.rowLengthMetres(), within(1e-9));
+    }
+  }
+
   @Test
   void zonesSumToTheField() throws RejectedException {
     FieldLayout layout =

@@ -12,6 +12,7 @@ import org.locationtech.jts.io.WKTReader;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.FitChoices;
@@ -79,7 +80,12 @@ public final class SamplePlans {
 
   private static Planter planter(String name, int rows, double inches) {
     return new Planter(
-        name, rows, new Length(inches, LengthUnit.INCH), Planter.Hoppers.ROW_UNIT, null);
+        name,
+        rows,
+        new Length(inches, LengthUnit.INCH),
+        Planter.Hoppers.ROW_UNIT,
+        null,
+        Handling.DEFAULT);
   }
 
   /** A product at one rate per acre. */
