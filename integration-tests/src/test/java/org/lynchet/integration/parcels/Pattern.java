@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
@@ -118,7 +119,8 @@ public enum Pattern {
   }
 
   private static Machine planter(String name, int rows, double spacing, LengthUnit unit) {
-    return new Planter(name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null);
+    return new Planter(
+        name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null, Handling.DEFAULT);
   }
 
   private static Seeding seeding(String product, double seedsPerHectare, List<String> zones) {
