@@ -31,7 +31,8 @@ class DistributionIT {
     List.of("LICENSE", "NOTICE", "README.md", "CHANGELOG.md", "lynchet.jar", "bin/lynchet.bat")
         .forEach(file -> assertThat(home.resolve(file)).isNotEmptyFile());
     assertThat(home.resolve("bin/lynchet")).isExecutable();
-    assertThat(home.resolve("examples/sandhill-east/plan.yaml")).isNotEmptyFile();
+    List.of("sandhill-east/plan.yaml", "PLAN-KEYS.md", "plan.schema.json")
+        .forEach(file -> assertThat(home.resolve("examples").resolve(file)).isNotEmptyFile());
   }
 
   @Test

@@ -1,0 +1,128 @@
+package org.lynchet.prescription.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Holds what lies beside the examples against the schema in the jar, and makes it anew if asked.
+ */
+class KeyReferenceTest {
+  private static final String AGAIN =
+      "The schema has changed. Make what lies beside the examples anew:\n"
+          + "mvn -q -pl prescription -am test -Dtest=KeyReferenceTest"
+          + " -Dsurefire.failIfNoSpecifiedTests=false -Dlynchet.regenerate=true";
+  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final Pattern SCHEMA_COMMENT =
+      Pattern.compile("\\A# yaml-language-server: \\$schema=(\\S+)\\R");
+
+  private static JsonNode json(String text) throws IOException {
+    return new ObjectMapper().readTree(text);
+  }
+
+  @Test
+  void keyReferenceIsThatOfTheSchema() throws IOException {
+    holds("PLAN-KEYS.md", KeyReference.of(json(PlanSchema.text())));
+  }
+
+  @Test
+  void schemaBesideTheExamplesIsThatOfTheJar() throws IOException {
+    holds("plan.schema.json", PlanSchema.text());
+  }
+
+  private static void holds(String name, String expected) throws IOException {
+    Path file = EXAMPLES.resolve(name);
+    byte[] bytes = expected.getBytes(StandardCharsets.UTF_8);
+    if (Boolean.getBoolean("lynchet.regenerate")) {
+      Files.write(file, bytes);
+    }
+    assertThat(file).as(AGAIN).exists();
+    assertThat(Files.readAllBytes(file)).as(AGAIN).isEqualTo(bytes);
+  }
+
+  static List<Path> plans() throws IOException {
+    try (Stream<Path> folders = Files.list(EXAMPLES)) {
+      return folders.map(folder -> folder.resolve("plan.yaml")).filter(Files::exists).toList();
+    }
+  }
+
+  /** An editor takes the path in the first line from the plan's own folder. */
+  @ParameterizedTest
+  @MethodSource("plans")
+  void plansOfExamplesNameTheSchema(Path plan) throws IOException {
+    Matcher comment = SCHEMA_COMMENT.matcher(Files.readString(plan));
+    assertThat(comment.find()).as(plan + " names the schema in its first line").isTrue();
+    assertThat(plan.resolveSibling(comment.group(1)).normalize())
+        .isEqualTo(EXAMPLES.resolve("plan.schema.json").normalize());
+  }
+
+  @Test
+  void tellsKeysOfEveryShape() throws IOException {
+    String reference =
+        KeyReference.of(
+            json(
+                """
+                {"description": "All.", "required": ["shed"], "properties": {
+                   "shed": {"description": "A shed.", "oneOf": [
+                      {"description": "By door.", "required": ["door"], "properties": {
+                         "door": {"description": "Left | right.", "enum": ["left", "right"]}}},
+                      {"description": "By kind.", "properties": {
+                         "kind": {"description": "It.", "const": "barn"}}}]},
+                   "bins": {"description": "Bins.", "type": "array", "items": {
+                      "description": "A bin.", "properties": {
+                         "size": {"description": "Size.", "$ref": "#/$defs/size", "default": "1 m"}}}},
+                   "cows": {"description": "Cows.", "additionalProperties": {
+                      "$ref": "#/$defs/cow"}},
+                   "turn": {"description": "Turn.", "type": "number", "minimum": 0,
+                      "exclusiveMaximum": 360, "x-unit": "degrees"}},
+                 "$defs": {
+                   "size": {"description": "How long.", "x-unit": "m", "examples": ["2 m"]},
+                   "cow": {"description": "A cow.", "properties": {
+                      "name": {"description": "Name.", "type": "string", "minLength": 1,
+                         "maxLength": 9}}}}}
+                """));
+    assertThat(reference.lines())
+        .containsSubsequence(
+            "| `shed` |  | *required* | keys, see below | A shed. |",
+            "| `bins` |  |  | list of mappings, see below | Bins. |",
+            "| `cows` |  |  | keys, see below | Cows. |",
+            "| `turn` | degrees |  | number, from 0 to below 360 | Turn. |",
+            "## `shed` with `door`",
+            "| `door` |  | *required* | `left`, `right` | Left \\| right. |",
+            "## `shed` with `kind: barn`",
+            "| `kind` |  |  | `barn` | It. |",
+            "## `bins[]`",
+            "| `size` | m | `1 m` | [size](#values) | Size. |",
+            "## `cows.NAME`",
+            "| `name` |  |  | text of 1 to 9 characters | Name. |",
+            "## Values",
+            "| size | m | `2 m` | How long. |");
+  }
+
+  @ParameterizedTest
+  @MethodSource("unknown")
+  void refusesWhatItHasNoWordsFor(String key) throws IOException {
+    JsonNode schema = json("{\"description\": \"All.\", \"properties\": {\"a\": " + key + "}}");
+    assertThatThrownBy(() -> KeyReference.of(schema)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  static List<String> unknown() {
+    return List.of(
+        "{\"description\": \"A.\", \"type\": \"null\"}",
+        "{\"description\": \"A.\", \"$ref\": \"elsewhere.json\"}",
+        "{\"type\": \"string\"}");
+  }
+}
