@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /** Runs one command to its end, or kills it when its time is over. */
@@ -53,10 +54,36 @@ public final class Child {
    * @throws IllegalStateException if it took too long; it and its children are gone then
    */
   public Run run() throws IOException, InterruptedException {
+    return run(process -> {});
+  }
+
+  /**
+   * Runs it, and sends it a signal at a moment; it may have ended before.
+   *
+   * @param signal its name without SIG, as the command {@code kill} takes it
+   * @param moment whether the moment has come; asked again and again
+   * @throws IOException if it, or {@code kill}, cannot be started
+   * @throws IllegalStateException as for {@link #run()}
+   */
+  public Run runAndSignal(String signal, BooleanSupplier moment)
+      throws IOException, InterruptedException {
+    return run(
+        process -> {
+          while (process.isAlive() && !moment.getAsBoolean()) {
+            process.waitFor(1, TimeUnit.MILLISECONDS);
+          }
+          if (process.isAlive()) {
+            Child.of(folder, "kill", "-" + signal, Long.toString(process.pid())).run();
+          }
+        });
+  }
+
+  private Run run(Meanwhile meanwhile) throws IOException, InterruptedException {
     Path out = Files.createTempFile("child", ".out");
     Path err = Files.createTempFile("child", ".err");
     try {
       Process process = start(out, err);
+      meanwhile.act(process);
       boolean ended = process.waitFor(timeOut.toMillis(), TimeUnit.MILLISECONDS);
       if (!ended) {
         kill(process);
@@ -70,6 +97,10 @@ public final class Child {
       Files.delete(out);
       Files.delete(err);
     }
+  }
+
+  private interface Meanwhile {
+    void act(Process process) throws IOException, InterruptedException;
   }
 
   private Process start(Path out, Path err) throws IOException {

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.handoff;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,14 +10,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.lynchet.prescription.fault.Faults;
 
 /**
  * Puts an output folder in place whole: it is filled under another name beside its place, then
- * moved there. Whenever the program ends, the place holds the old folder, the new one, or nothing;
- * the old one is then still beside it.
+ * moved there. Told to end, as by Ctrl-C, the program leaves the old folder or the new one, and
+ * nothing beside it. Killed at any moment, it leaves the old folder or the new one, or nothing with
+ * the old one whole beside it; and perhaps a draft, which no later run looks at.
  */
 final class OutputFolder implements AutoCloseable {
   /** The file that every output folder has, and by which one is known. */
@@ -24,7 +27,8 @@ final class OutputFolder implements AutoCloseable {
 
   private final Path target;
   private final Path draft;
-  private final Thread cleaner = new Thread(this::removeDraft, "remove draft");
+  private final Thread cleaner = new Thread(this::abandon, "remove draft");
+  private boolean abandoned;
 
   private OutputFolder(Path target, Path draft) {
     this.target = target;
@@ -115,8 +119,16 @@ final class OutputFolder implements AutoCloseable {
     return draft;
   }
 
-  /** Puts the draft in place; what was there is gone after that. */
-  void moveIntoPlace() throws IOException {
+  /**
+   * Puts the draft in place; what was there is gone after that.
+   *
+   * @throws IOException if the file system refuses, or the program is ending; the place is as it
+   *     was
+   */
+  synchronized void moveIntoPlace() throws IOException {
+    if (abandoned) {
+      throw new IOException("the program is ending");
+    }
     Path old = null;
     if (Files.exists(target)) {
       old = Files.createTempDirectory(target.getParent(), "." + target.getFileName() + "-old-");
@@ -143,21 +155,39 @@ final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /** Removes the draft, if it is not in place; never returns while the program is ending. */
   @Override
   public void close() {
     removeDraft();
     try {
       Runtime.getRuntime().removeShutdownHook(cleaner);
-    } catch (IllegalStateException shuttingDown) {
-      // The hook is running or has run: what it does is what close does.
-      return;
+    } catch (IllegalStateException ending) {
+      // Whatever failed since then failed because the draft is gone: that is no fault to tell.
+      while (true) {
+        LockSupport.park();
+      }
     }
   }
 
-  private void removeDraft() {
+  /**
+   * Removes the draft while another thread may still be writing into it, and keeps that thread from
+   * putting in place what is left of it.
+   */
+  private synchronized void abandon() {
+    abandoned = true;
+    Path gone = draft.resolveSibling(draft.getFileName() + "-gone");
+    try {
+      move(draft, gone); // from here on nothing new can be written into it
+      remove(gone);
+    } catch (IOException | UncheckedIOException inPlaceOrInUse) {
+      removeDraft();
+    }
+  }
+
+  private synchronized void removeDraft() {
     try {
       remove(draft);
-    } catch (IOException left) {
+    } catch (IOException | UncheckedIOException left) {
       // A draft that cannot be removed is in nobody's way: its name begins with a dot.
       return;
     }
