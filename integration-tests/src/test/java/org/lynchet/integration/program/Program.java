@@ -42,6 +42,13 @@ public final class Program {
     return new Program(List.of(script.toString()));
   }
 
+  /** The same, its words appended to those of a command that will run it. */
+  public Program behind(String... command) {
+    List<String> longer = new ArrayList<>(List.of(command));
+    longer.addAll(start);
+    return new Program(longer);
+  }
+
   /** The distribution. */
   public static Path zip() {
     return property("lynchet.zip");

@@ -54,13 +54,7 @@ public final class Handoff {
       folder.moveIntoPlace();
       return files;
     } catch (IOException e) {
-      Faults faults = new Faults();
-      faults.add(
-          "cannot write: " + e,
-          target.toString(),
-          "a folder that you may write to, on a disk with room",
-          "make room there, or choose another folder with --out; nothing was changed");
-      throw new RejectedException(faults.list());
+      throw new RejectedException(List.of(Refusal.of(target, e)));
     }
   }
 

@@ -1,0 +1,40 @@
+package org.lynchet.prescription.handoff;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.lynchet.formats.Fault;
+
+/** Tells in words why the file system did not let the output folder be written. */
+final class Refusal {
+  private Refusal() {}
+
+  /** The fault of an output folder that could not be written; its place is as it was. */
+  static Fault of(Path target, IOException refused) {
+    return new Fault(
+        "cannot write: " + reason(refused),
+        target.toString(),
+        "a folder that you may write to, on a disk with room",
+        "make room there, or choose another folder with --out; nothing was changed");
+  }
+
+  /** The system's own words where it has any, such as "No space left on device". */
+  private static String reason(IOException refused) {
+    if (refused instanceof FileAlreadyExistsException taken) {
+      return "a file is where a folder has to be: " + taken.getFile();
+    }
+    if (refused instanceof NoSuchFileException missing) {
+      return "no folder can be made there: " + missing.getFile();
+    }
+    if (refused instanceof AccessDeniedException denied) {
+      return "you may not write there: " + denied.getFile();
+    }
+    if (refused instanceof FileSystemException other && other.getReason() != null) {
+      return other.getReason() + ": " + other.getFile();
+    }
+    return String.valueOf(refused.getMessage());
+  }
+}
