@@ -1,6 +1,5 @@
 package org.lynchet.geometry.coverage;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -56,9 +55,9 @@ public final class CrossSection {
   public double[] lengthsMetres(double[] offsetsMetres) {
     double[] lengths = new double[offsetsMetres.length];
     forEachEdge(
-        (left, right, sign) -> {
-          int from = firstAbove(offsetsMetres, vertices.x(left));
-          for (int i = from; i < lengths.length && offsetsMetres[i] <= vertices.x(right); i++) {
+        offsetsMetres,
+        (left, right, sign, above) -> {
+          for (int i = above; i < lengths.length && offsetsMetres[i] <= vertices.x(right); i++) {
             lengths[i] += sign * yAt(left, right, offsetsMetres[i]);
           }
         });
@@ -75,10 +74,11 @@ public final class CrossSection {
   public double[] areasSquareMetres(double[] offsetsMetres) {
     double[] areas = new double[offsetsMetres.length + 1];
     forEachEdge(
-        (left, right, sign) -> {
+        offsetsMetres,
+        (left, right, sign, above) -> {
           double x = vertices.x(left);
           double y = vertices.y(left);
-          int i = firstAbove(offsetsMetres, x);
+          int i = above;
           for (; i < offsetsMetres.length && offsetsMetres[i] < vertices.x(right); i++) {
             double yCut = yAt(left, right, offsetsMetres[i]);
             areas[i] += sign * (offsetsMetres[i] - x) * (y + yCut) / 2;
@@ -91,20 +91,24 @@ public final class CrossSection {
   }
 
   private interface EdgeVisitor {
-    void visit(int left, int right, int sign);
+    /** The ends, the edge's sign, and the index of the first offset above its left end. */
+    void visit(int left, int right, int sign, int above);
   }
 
-  private void forEachEdge(EdgeVisitor visitor) {
+  private void forEachEdge(double[] offsets, EdgeVisitor visitor) {
     for (Region region : regions) {
       for (int[] ring : region.rings) {
         int u = ring[ring.length - 1];
+        int aboveU = firstAbove(offsets, vertices.x(u), 0);
         for (int v : ring) {
+          int aboveV = firstAbove(offsets, vertices.x(v), aboveU);
           if (vertices.x(u) < vertices.x(v)) {
-            visitor.visit(u, v, -1);
+            visitor.visit(u, v, -1, aboveU);
           } else if (vertices.x(u) > vertices.x(v)) {
-            visitor.visit(v, u, 1);
+            visitor.visit(v, u, 1, aboveV);
           }
           u = v;
+          aboveU = aboveV;
         }
       }
     }
@@ -116,8 +120,15 @@ public final class CrossSection {
     return y + (vertices.y(right) - y) * ((offset - x) / (vertices.x(right) - x));
   }
 
-  private static int firstAbove(double[] offsets, double x) {
-    int at = Arrays.binarySearch(offsets, x);
-    return at >= 0 ? at + 1 : -at - 1;
+  /** The index of the first offset above x, looked for from one that is likely near. */
+  private static int firstAbove(double[] offsets, double x, int near) {
+    int at = near;
+    while (at < offsets.length && offsets[at] <= x) {
+      at++;
+    }
+    while (at > 0 && offsets[at - 1] > x) {
+      at--;
+    }
+    return at;
   }
 }

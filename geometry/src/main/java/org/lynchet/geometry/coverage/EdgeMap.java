@@ -1,7 +1,5 @@
 package org.lynchet.geometry.coverage;
 
-import java.util.Arrays;
-
 /**
  * Maps edges, pairs of vertices, to whole numbers.
  *
@@ -12,7 +10,9 @@ final class EdgeMap {
   /** What {@link #get} gives for an edge that is not there. */
   static final int ABSENT = Integer.MIN_VALUE;
 
+  /** The complements of the keys, which are below 0; 0 where there is none. */
   private long[] keys;
+
   private int[] values;
   private int size;
 
@@ -20,12 +20,11 @@ final class EdgeMap {
     int capacity = Integer.highestOneBit(Math.max(expected, 8)) * 4;
     keys = new long[capacity];
     values = new int[capacity];
-    Arrays.fill(keys, -1);
   }
 
   int get(int from, int to) {
     int slot = slot(key(from, to));
-    return keys[slot] < 0 ? ABSENT : values[slot];
+    return keys[slot] == 0 ? ABSENT : values[slot];
   }
 
   /** Sets the value of an edge; returns what it was. */
@@ -46,14 +45,14 @@ final class EdgeMap {
   }
 
   private static long key(int from, int to) {
-    return ((long) from << 32) | to;
+    return ~(((long) from << 32) | to);
   }
 
   private int slot(long key) {
     int mask = keys.length - 1;
-    long mixed = key * 0x9E3779B97F4A7C15L;
+    long mixed = ~key * 0x9E3779B97F4A7C15L;
     int slot = (int) (mixed >>> 33) & mask;
-    while (keys[slot] >= 0 && keys[slot] != key) {
+    while (keys[slot] != 0 && keys[slot] != key) {
       slot = (slot + 1) & mask;
     }
     return slot;
@@ -64,9 +63,8 @@ final class EdgeMap {
     int[] oldValues = values;
     keys = new long[oldKeys.length * 2];
     values = new int[keys.length];
-    Arrays.fill(keys, -1);
     for (int i = 0; i < oldKeys.length; i++) {
-      if (oldKeys[i] >= 0) {
+      if (oldKeys[i] != 0) {
         int slot = slot(oldKeys[i]);
         keys[slot] = oldKeys[i];
         values[slot] = oldValues[i];

@@ -1,11 +1,9 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Joins polygons that share edges vertex for vertex.
@@ -15,9 +13,26 @@ import java.util.Map;
  * valid: each has a connected inside, and rings touch in single vertices at most.
  */
 final class FaceJoiner {
+  private static final int NONE = -1;
+
   private final Vertices vertices;
   private final Rings.Place place;
-  private final Map<Integer, List<Integer>> outgoing = new LinkedHashMap<>();
+
+  /** The edges that are kept, by number: the place of the vertex at either end. */
+  private final VertexList from = new VertexList();
+
+  private final VertexList to = new VertexList();
+
+  /** The vertices at which kept edges begin, by place, in the order in which they appear. */
+  private final VertexList vertexAt = new VertexList();
+
+  /** The first edge that is left at each place; from there the others by {@link #nextEdge}. */
+  private int[] firstEdge = {};
+
+  private int[] nextEdge = {};
+
+  /** Where on the path a place is, or {@link #NONE}. */
+  private int[] onPath = {};
 
   private FaceJoiner(Vertices vertices, Rings.Place place) {
     this.vertices = vertices;
@@ -33,7 +48,7 @@ final class FaceJoiner {
    */
   static List<int[][]> join(Vertices vertices, Rings.Place place, List<int[][]> polygons) {
     FaceJoiner joiner = new FaceJoiner(vertices, place);
-    joiner.keepOutsideEdges(polygons);
+    joiner.linkEdges(joiner.keepOutsideEdges(polygons));
     List<int[]> outer = new ArrayList<>();
     List<int[]> holes = new ArrayList<>();
     for (int[] loop : joiner.loops()) {
@@ -47,9 +62,11 @@ final class FaceJoiner {
     return joiner.assemble(outer, holes);
   }
 
-  private void keepOutsideEdges(List<int[][]> polygons) {
-    EdgeMap count = new EdgeMap(1024);
+  /** Keeps the edges that lie outside; returns the place of each vertex where one begins. */
+  private EdgeMap keepOutsideEdges(List<int[][]> polygons) {
+    EdgeMap count = new EdgeMap(polygons.stream().mapToInt(Rings::edges).sum());
     forEachEdge(polygons, (u, v) -> count.put(u, v, Math.max(0, count.get(u, v)) + 1));
+    EdgeMap placeOf = new EdgeMap(16);
     forEachEdge(
         polygons,
         (u, v) -> {
@@ -57,9 +74,37 @@ final class FaceJoiner {
           if (opposite > 0) {
             count.put(v, u, opposite - 1);
           } else {
-            outgoing.computeIfAbsent(u, key -> new ArrayList<>(1)).add(v);
+            // A vertex is looked up as the edge from itself to itself.
+            if (placeOf.get(u, u) == EdgeMap.ABSENT) {
+              placeOf.put(u, u, vertexAt.size());
+              vertexAt.add(u);
+            }
+            from.add(placeOf.get(u, u));
+            to.add(v);
           }
         });
+    return placeOf;
+  }
+
+  private void linkEdges(EdgeMap placeOf) {
+    firstEdge = new int[vertexAt.size()];
+    onPath = new int[vertexAt.size()];
+    nextEdge = new int[from.size()];
+    Arrays.fill(firstEdge, NONE);
+    Arrays.fill(onPath, NONE);
+    for (int edge = from.size() - 1; edge >= 0; edge--) {
+      int end = placeOf.get(to.get(edge), to.get(edge));
+      if (end == EdgeMap.ABSENT) {
+        throw openRing(to.get(edge));
+      }
+      to.set(edge, end);
+      nextEdge[edge] = firstEdge[from.get(edge)];
+      firstEdge[from.get(edge)] = edge;
+    }
+  }
+
+  private static IllegalStateException openRing(int vertex) {
+    return new IllegalStateException("an open ring at vertex " + vertex);
   }
 
   private interface EdgeVisitor {
@@ -79,79 +124,102 @@ final class FaceJoiner {
   /** Takes all edges up into closed loops that visit each vertex once. */
   private List<int[]> loops() {
     List<int[]> loops = new ArrayList<>();
-    for (Map.Entry<Integer, List<Integer>> entry : outgoing.entrySet()) {
-      while (!entry.getValue().isEmpty()) {
-        splitAtRepeats(trace(entry.getKey()), loops);
+    for (int place = 0; place < vertexAt.size(); place++) {
+      while (firstEdge[place] != NONE) {
+        splitAtRepeats(trace(place), loops);
       }
     }
     return loops;
   }
 
-  /** Walks from a vertex until it is back, at each meeting taking the leftmost way. */
-  private List<Integer> trace(int start) {
-    List<Integer> ring = new ArrayList<>();
-    int from = start;
-    int to = waysFrom(start).remove(0);
+  /** Walks from a place until it is back, at each meeting taking the leftmost way. */
+  private VertexList trace(int start) {
+    VertexList ring = new VertexList();
+    int before = start;
+    int at = take(start, firstEdge[start]);
     ring.add(start);
-    while (to != start) {
-      ring.add(to);
-      List<Integer> ways = waysFrom(to);
-      int next = ways.remove(ways.size() == 1 ? 0 : leftmost(from, to, ways));
-      from = to;
-      to = next;
+    while (at != start) {
+      ring.add(at);
+      int edge = firstEdge[at];
+      if (edge == NONE) {
+        throw openRing(vertexAt.get(at));
+      }
+      int next = take(at, nextEdge[edge] == NONE ? edge : leftmost(before, at));
+      before = at;
+      at = next;
     }
     return ring;
   }
 
-  private List<Integer> waysFrom(int vertex) {
-    List<Integer> ways = outgoing.get(vertex);
-    if (ways == null || ways.isEmpty()) {
-      throw new IllegalStateException("an open ring at vertex " + vertex);
+  /** Takes an edge that begins at a place out; returns where it ends. */
+  private int take(int place, int edge) {
+    if (firstEdge[place] == edge) {
+      firstEdge[place] = nextEdge[edge];
+    } else {
+      int before = firstEdge[place];
+      while (nextEdge[before] != edge) {
+        before = nextEdge[before];
+      }
+      nextEdge[before] = nextEdge[edge];
     }
-    return ways;
+    return to.get(edge);
   }
 
   /** The first way out clockwise from the way back: it bounds the inside that was on the left. */
-  private int leftmost(int from, int at, List<Integer> ways) {
-    double back = angle(at, from);
-    int best = 0;
+  private int leftmost(int before, int at) {
+    double back = angle(at, before);
+    int best = NONE;
     double bestTurn = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < ways.size(); i++) {
-      double turn = back - angle(at, ways.get(i));
+    for (int edge = firstEdge[at]; edge != NONE; edge = nextEdge[edge]) {
+      double turn = back - angle(at, to.get(edge));
       turn = turn <= 0 ? turn + 2 * Math.PI : turn;
       if (turn < bestTurn) {
         bestTurn = turn;
-        best = i;
+        best = edge;
       }
     }
     return best;
   }
 
-  private double angle(int from, int to) {
+  private double angle(int fromPlace, int toPlace) {
+    int u = vertexAt.get(fromPlace);
+    int v = vertexAt.get(toPlace);
     return Math.atan2(
-        vertices.second(place, to) - vertices.second(place, from),
-        vertices.first(place, to) - vertices.first(place, from));
+        vertices.second(place, v) - vertices.second(place, u),
+        vertices.first(place, v) - vertices.first(place, u));
   }
 
-  private static void splitAtRepeats(List<Integer> ring, List<int[]> loops) {
-    Map<Integer, Integer> placeOf = new HashMap<>();
-    List<Integer> path = new ArrayList<>();
+  private void splitAtRepeats(VertexList ring, List<int[]> loops) {
+    VertexList path = new VertexList();
     for (int i = 0; i < ring.size(); i++) {
-      Integer before = placeOf.get(ring.get(i));
-      if (before != null) {
-        List<Integer> loop = path.subList(before, path.size());
-        loops.add(loop.stream().mapToInt(Integer::intValue).toArray());
-        loop.forEach(placeOf::remove);
-        loop.clear();
+      int at = ring.get(i);
+      if (onPath[at] != NONE) {
+        loops.add(cutOff(path, onPath[at]));
       }
-      placeOf.put(ring.get(i), path.size());
-      path.add(ring.get(i));
+      onPath[at] = path.size();
+      path.add(at);
     }
-    loops.add(path.stream().mapToInt(Integer::intValue).toArray());
+    loops.add(cutOff(path, 0));
+  }
+
+  /** Takes the end of a path off; returns its vertices. */
+  private int[] cutOff(VertexList path, int start) {
+    int[] loop = new int[path.size() - start];
+    for (int i = 0; i < loop.length; i++) {
+      int at = path.get(start + i);
+      onPath[at] = NONE;
+      loop[i] = vertexAt.get(at);
+    }
+    path.shorten(start);
+    return loop;
   }
 
   /** Gives each hole to the smallest outer ring around it. */
   private List<int[][]> assemble(List<int[]> outer, List<int[]> holes) {
+    if (outer.size() == 1 && holes.isEmpty()) {
+      int[][] rings = {outer.get(0)};
+      return List.<int[][]>of(rings);
+    }
     List<List<int[]>> polygons = new ArrayList<>();
     outer.stream()
         .sorted(Comparator.comparingDouble(ring -> Rings.signedArea(vertices, place, ring)))

@@ -82,6 +82,13 @@ public final class FieldShape implements Serializable {
         }
       }
     }
+    if (parts.size() == 1 && parts.get(0).length == 1) {
+      RingEdges edges = new RingEdges();
+      edges.fill(vertices, parts.get(0), Rings.Place.OFFSET, vertex -> true);
+      if (EdgeSweep.noneMeet(edges)) {
+        return true;
+      }
+    }
     return new IsValidOp(polygons(vertices, parts)).isValid();
   }
 

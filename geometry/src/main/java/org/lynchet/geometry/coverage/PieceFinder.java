@@ -1,10 +1,10 @@
 package org.lynchet.geometry.coverage;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToIntFunction;
 
 /** Finds the connected pieces of groups of cells. */
@@ -19,39 +19,52 @@ final class PieceFinder {
 
   /** The pieces, in the order of their first cells; cells with a group below 0 are left out. */
   List<Piece> find(ToIntFunction<Cell> groupOf) {
-    List<List<Integer>> neighbours = Neighbours.of(vertices, cells);
-    boolean[] taken = new boolean[cells.size()];
-    List<Piece> pieces = new ArrayList<>();
-    for (int i = 0; i < taken.length; i++) {
-      int group = groupOf.applyAsInt(cells.get(i));
-      if (!taken[i] && group >= 0) {
-        pieces.add(measure(group, connected(i, group, groupOf, neighbours, taken)));
+    int[] groups = cells.stream().mapToInt(groupOf).toArray();
+    int[] root = roots(groups);
+    Map<Integer, List<Integer>> members = new LinkedHashMap<>();
+    for (int i = 0; i < groups.length; i++) {
+      if (groups[i] >= 0) {
+        members.computeIfAbsent(find(root, i), key -> new ArrayList<>(4)).add(i);
       }
     }
+    List<Piece> pieces = new ArrayList<>(members.size());
+    members.forEach((first, piece) -> pieces.add(measure(groups[first], piece)));
     return pieces;
   }
 
-  private List<Integer> connected(
-      int start,
-      int group,
-      ToIntFunction<Cell> groupOf,
-      List<List<Integer>> neighbours,
-      boolean[] taken) {
-    List<Integer> found = new ArrayList<>();
-    Deque<Integer> next = new ArrayDeque<>(List.of(start));
-    taken[start] = true;
-    while (!next.isEmpty()) {
-      int cell = next.pop();
-      found.add(cell);
-      for (int other : neighbours.get(cell)) {
-        if (!taken[other] && groupOf.applyAsInt(cells.get(other)) == group) {
-          taken[other] = true;
-          next.push(other);
-        }
-      }
+  /** Leads cells of one group that share an edge to the same root. */
+  private int[] roots(int[] groups) {
+    Map<Integer, Integer> cellsOfGroup = new HashMap<>();
+    for (int group : groups) {
+      cellsOfGroup.merge(group, 1, Integer::sum);
     }
-    Collections.sort(found);
-    return found;
+    boolean[] chosen = new boolean[groups.length];
+    int[] root = new int[groups.length];
+    for (int i = 0; i < groups.length; i++) {
+      chosen[i] = groups[i] >= 0 && cellsOfGroup.getOrDefault(groups[i], 0) > 1;
+      root[i] = i;
+    }
+    Neighbours.forEachSharedEdge(
+        vertices,
+        cells,
+        cell -> chosen[cell],
+        (cell, other, length) -> {
+          if (groups[cell] == groups[other]) {
+            int a = find(root, cell);
+            int b = find(root, other);
+            root[Math.max(a, b)] = Math.min(a, b);
+          }
+        });
+    return root;
+  }
+
+  private static int find(int[] root, int cell) {
+    int at = cell;
+    while (root[at] != at) {
+      root[at] = root[root[at]];
+      at = root[at];
+    }
+    return at;
   }
 
   private Piece measure(int group, List<Integer> members) {

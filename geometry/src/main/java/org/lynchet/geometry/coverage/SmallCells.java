@@ -1,10 +1,14 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
@@ -17,13 +21,15 @@ final class SmallCells {
   private final Vertices vertices;
   private final List<Cell> cells;
   private final ToDoubleFunction<Cell> minimumOf;
-  private final ToIntFunction<Cell> stripOf;
+  private final int[] strips;
+  private final double[] areas;
 
   /** Shared lengths by cell; cells that were joined to another are gone from it. */
-  private final List<Map<Integer, Double>> shared = new ArrayList<>();
+  private final Map<Integer, Map<Integer, Double>> shared = new HashMap<>();
 
-  private final double[] areas;
-  private final List<List<Integer>> members = new ArrayList<>();
+  /** The cells that others were joined to, with all that they are made of now, and those others. */
+  private final Map<Integer, List<Integer>> members = new HashMap<>();
+
   private int joined;
   private double joinedArea;
   private int kept;
@@ -42,8 +48,12 @@ final class SmallCells {
     this.vertices = vertices;
     this.cells = cells;
     this.minimumOf = minimumOf;
-    this.stripOf = stripOf;
-    this.areas = cells.stream().mapToDouble(c -> Rings.area(vertices, c.rings)).toArray();
+    this.strips = new int[cells.size()];
+    this.areas = new double[cells.size()];
+    for (int i = 0; i < areas.length; i++) {
+      strips[i] = stripOf.applyAsInt(cells.get(i));
+      areas[i] = Rings.area(vertices, cells.get(i).rings);
+    }
   }
 
   /** Joins; the coverage and what was done. */
@@ -59,7 +69,7 @@ final class SmallCells {
     if (small.isEmpty()) {
       return new SmallCellsJoined(new Coverage(vertices, cells), 0, 0, 0);
     }
-    findNeighbours();
+    findNeighbours(small);
     while (!small.isEmpty()) {
       joinOne(small.remove(), small);
     }
@@ -70,24 +80,36 @@ final class SmallCells {
     return areas[cell] < minimumOf.applyAsDouble(cells.get(cell));
   }
 
-  private void findNeighbours() {
-    for (int i = 0; i < areas.length; i++) {
-      shared.add(new TreeMap<>());
-      members.add(new ArrayList<>(List.of(i)));
+  /** Finds who shares edges with whom in the strips of small cells. */
+  private void findNeighbours(Collection<Integer> small) {
+    Set<Integer> stripsOfSmall = new HashSet<>();
+    small.forEach(cell -> stripsOfSmall.add(strips[cell]));
+    boolean[] chosen = new boolean[strips.length];
+    for (int i = 0; i < strips.length; i++) {
+      chosen[i] = stripsOfSmall.contains(strips[i]);
     }
     Neighbours.forEachSharedEdge(
         vertices,
         cells,
+        cell -> chosen[cell],
         (cell, other, length) -> {
-          if (stripOf.applyAsInt(cells.get(cell)) == stripOf.applyAsInt(cells.get(other))) {
-            shared.get(cell).merge(other, length, Double::sum);
-            shared.get(other).merge(cell, length, Double::sum);
+          if (strips[cell] == strips[other]) {
+            sharedOf(cell).merge(other, length, Double::sum);
+            sharedOf(other).merge(cell, length, Double::sum);
           }
         });
   }
 
+  private Map<Integer, Double> sharedOf(int cell) {
+    return shared.computeIfAbsent(cell, key -> new TreeMap<>());
+  }
+
+  private List<Integer> membersOf(int cell) {
+    return members.computeIfAbsent(cell, key -> new ArrayList<>(List.of(key)));
+  }
+
   private void joinOne(int cell, PriorityQueue<Integer> small) {
-    Map<Integer, Double> neighbours = shared.get(cell);
+    Map<Integer, Double> neighbours = sharedOf(cell);
     if (neighbours.isEmpty()) {
       kept++;
       return;
@@ -104,14 +126,14 @@ final class SmallCells {
     joinedArea += areas[cell];
     boolean waiting = small.remove(into);
     areas[into] += areas[cell];
-    members.get(into).addAll(members.get(cell));
-    members.get(cell).clear();
+    membersOf(into).addAll(membersOf(cell));
+    membersOf(cell).clear();
     for (Map.Entry<Integer, Double> neighbour : neighbours.entrySet()) {
-      Map<Integer, Double> theirs = shared.get(neighbour.getKey());
+      Map<Integer, Double> theirs = sharedOf(neighbour.getKey());
       theirs.remove(cell);
       if (neighbour.getKey() != into) {
         theirs.merge(into, neighbour.getValue(), Double::sum);
-        shared.get(into).merge(neighbour.getKey(), neighbour.getValue(), Double::sum);
+        sharedOf(into).merge(neighbour.getKey(), neighbour.getValue(), Double::sum);
       }
     }
     if (waiting && isSmall(into)) {
@@ -122,11 +144,12 @@ final class SmallCells {
   private List<Cell> rebuild() {
     List<Cell> result = new ArrayList<>();
     for (int i = 0; i < areas.length; i++) {
-      if (members.get(i).size() == 1) {
+      List<Integer> joinedHere = members.get(i);
+      if (joinedHere == null) {
         result.add(cells.get(i));
-      } else if (!members.get(i).isEmpty()) {
+      } else if (!joinedHere.isEmpty()) {
         List<int[][]> faces = new ArrayList<>();
-        members.get(i).forEach(member -> faces.add(cells.get(member).rings));
+        joinedHere.forEach(member -> faces.add(cells.get(member).rings));
         for (int[][] rings : FaceJoiner.join(vertices, Rings.Place.OFFSET, faces)) {
           result.add(cells.get(i).withRings(rings));
         }

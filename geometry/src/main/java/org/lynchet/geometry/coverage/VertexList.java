@@ -26,6 +26,23 @@ final class VertexList {
     return vertices[0];
   }
 
+  int get(int index) {
+    return vertices[index];
+  }
+
+  void set(int index, int vertex) {
+    vertices[index] = vertex;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Drops all but the first ones. */
+  void shorten(int newSize) {
+    size = newSize;
+  }
+
   int[] toArray() {
     return Arrays.copyOf(vertices, size);
   }

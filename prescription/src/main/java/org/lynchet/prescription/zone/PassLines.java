@@ -1,11 +1,13 @@
 package org.lynchet.prescription.zone;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -49,27 +51,37 @@ final class PassLines {
 
   /** The passes of the strips, left to right; those without any area are left out. */
   List<DrivenPass> of(List<Strip> strips) {
+    double[] rowLengths = rowLengths(strips);
     List<DrivenPass> passes = new ArrayList<>();
+    int row = 0;
     for (Strip strip : strips) {
       for (Pass pass : strip.passes()) {
+        double[] rows = Arrays.copyOfRange(rowLengths, row, row + pass.rows());
         List<Piece> pieces = piecesOfPass.getOrDefault(pass.number(), List.of());
         if (!pieces.isEmpty()) {
-          passes.add(driven(strip, pass, pieces));
+          passes.add(driven(strip, pass, rows, pieces));
         }
+        row += pass.rows();
       }
     }
     return passes;
   }
 
-  private DrivenPass driven(Strip strip, Pass pass, List<Piece> pieces) {
-    double[] rows = new double[pass.rows()];
-    for (int row = 1; row <= rows.length; row++) {
-      rows[row - 1] = pass.rowMetres(row);
-    }
+  /** The lengths of the rows of all passes, left to right, measured in one go. */
+  private double[] rowLengths(List<Strip> strips) {
+    return inside.lengthsMetres(
+        strips.stream()
+            .flatMap(strip -> strip.passes().stream())
+            .flatMapToDouble(
+                pass -> IntStream.rangeClosed(1, pass.rows()).mapToDouble(pass::rowMetres))
+            .toArray());
+  }
+
+  private DrivenPass driven(Strip strip, Pass pass, double[] rows, List<Piece> pieces) {
     int inField = 0;
     double length = 0;
     List<Double> lengths = new ArrayList<>();
-    for (double row : inside.lengthsMetres(rows)) {
+    for (double row : rows) {
       double inRow = row > NO_ROW ? row : 0;
       inField += row > NO_ROW ? 1 : 0;
       length += inRow;
