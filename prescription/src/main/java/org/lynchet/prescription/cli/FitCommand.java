@@ -2,10 +2,9 @@ package org.lynchet.prescription.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.lynchet.prescription.fault.RejectedException;
-import org.lynchet.prescription.fit.Candidate;
+import org.lynchet.prescription.fit.Fit;
 import org.lynchet.prescription.fit.FitJson;
 import org.lynchet.prescription.fit.FitRequest;
 import org.lynchet.prescription.fit.FitTable;
@@ -58,9 +57,9 @@ final class FitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RejectedException {
     FitRequest request = PlanFit.request(PlanFile.read(plan));
-    List<Candidate> candidates = StripFit.search(request);
+    Fit fit = StripFit.search(request);
     PrintWriter results = spec.commandLine().getOut();
-    results.print(json ? FitJson.of(candidates) : FitTable.of(request, candidates));
+    results.print(json ? FitJson.of(fit) : FitTable.of(request, fit));
     results.flush();
     return 0;
   }

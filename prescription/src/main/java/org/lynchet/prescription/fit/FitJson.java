@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Writes candidates as JSON: those that fit by rank, then the others. */
 public final class FitJson {
@@ -21,23 +20,25 @@ public final class FitJson {
   }
 
   /** The JSON text. */
-  public static String of(List<Candidate> candidates) {
+  public static String of(Fit fit) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.useDefaultPrettyPrinter();
-      new FitJson(json).write(candidates);
+      new FitJson(json).write(fit);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return text.append('\n').toString();
   }
 
-  private void write(List<Candidate> candidates) throws IOException {
+  private void write(Fit fit) throws IOException {
     json.writeStartObject();
     json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+    json.writeBooleanField("complete", fit.complete());
+    number("widest_strip_tried_m", fit.widestTriedMetres());
     json.writeArrayFieldStart("candidates");
-    for (int i = 0; i < candidates.size(); i++) {
-      write(i + 1, candidates.get(i));
+    for (int i = 0; i < fit.candidates().size(); i++) {
+      write(i + 1, fit.candidates().get(i));
     }
     json.writeEndArray();
     json.writeEndObject();
@@ -47,7 +48,9 @@ public final class FitJson {
     json.writeStartObject();
     json.writeNumberField("rank", rank);
     json.writeBooleanField("fits", candidate.fits());
+    json.writeBooleanField("planned", candidate.planned());
     number("period_m", candidate.periodMetres());
+    json.writeBooleanField("equal_widths", candidate.equalWidths());
     json.writeBooleanField("period_is_whole_booms", candidate.wholeBooms());
     json.writeArrayFieldStart("strips");
     for (StripWidth strip : candidate.strips()) {
@@ -74,26 +77,29 @@ public final class FitJson {
     json.writeEndObject();
   }
 
+  private void integers(String name, List<Integer> values) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (int value : values) {
+      json.writeNumber(value);
+    }
+    json.writeEndArray();
+  }
+
   private void write(MachineFit machine) throws IOException {
     json.writeStartObject();
     json.writeStringField("machine", machine.machine());
     json.writeStringField("crop", machine.crop());
     json.writeNumberField("passes", machine.passes());
     number("mismatch_mm_per_pass", machine.mismatchMillimetresPerPass());
-    countOrNull("rows_per_pass", machine.rowsPerPass());
-    countOrNull("open_sections", machine.openSections());
-    json.writeNumberField("closed_sections_over_other_crop", machine.closedOverOther());
+    integers("rows_per_pass", machine.rowsPerPass());
+    json.writeNumberField("rows_left_over", machine.rowsLeftOver());
+    integers("open_sections", machine.openSections());
+    json.writeNumberField("shut_sections_over_other_crop", machine.shutOverOther());
+    json.writeNumberField("wheels", machine.wheels());
     json.writeNumberField("wheels_on_rows", machine.wheelsOnRows());
+    json.writeNumberField("wheels_in_other_crop", machine.wheelsInOtherCrop());
     json.writeBooleanField("fits", machine.fits());
     json.writeEndObject();
-  }
-
-  private void countOrNull(String name, @Nullable Integer value) throws IOException {
-    if (value == null) {
-      json.writeNullField(name);
-    } else {
-      json.writeNumberField(name, value);
-    }
   }
 
   private void number(String name, double value) throws IOException {

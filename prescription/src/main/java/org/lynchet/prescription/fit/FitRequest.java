@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.swath.SteeredMachine;
 
 /**
  * What has to fit together.
@@ -24,20 +25,27 @@ public record FitRequest(
   }
 
   /**
-   * A strip whose number of passes is looked for.
+   * A strip whose number of passes is looked for. Strips of one crop and planter get the same.
    *
    * @param crop the crop
    * @param planter its planter's name
    * @param rows rows of one pass
    * @param rowSpacing distance of neighbouring rows
    * @param borderRows border rows of both sides together, next to other crops
+   * @param plannedPasses how many passes the plan gives it
    */
   public record StripChoice(
-      String crop, String planter, int rows, Length rowSpacing, int borderRows)
+      String crop, String planter, int rows, Length rowSpacing, int borderRows, int plannedPasses)
       implements Serializable {
 
-    long passTenths() {
-      return rows * Tenths.of(rowSpacing);
+    /** The width of one pass in 0.1 mm. */
+    long passWidth() {
+      return rows * rowSpacing.tenthsOfMillimetre();
+    }
+
+    /** Whether it is planted as another is, and so gets as many passes. */
+    boolean isLike(StripChoice other) {
+      return crop.equals(other.crop) && planter.equals(other.planter);
     }
   }
 
@@ -46,7 +54,9 @@ public record FitRequest(
     /** Covers the strip with sections that can be shut; sections over the other crop stay shut. */
     SPRAY,
     /** Covers the strip with its whole width. */
-    COVER
+    COVER,
+    /** Covers the strip with its whole width; its wheels run where the crop is already cut. */
+    HARVEST
   }
 
   /**
@@ -71,6 +81,11 @@ public record FitRequest(
     /** Copies the list. */
     public Implement {
       crops = List.copyOf(crops);
+    }
+
+    SteeredMachine steered() {
+      return new SteeredMachine(
+          width.tenthsOfMillimetre(), section == null ? 0 : section.tenthsOfMillimetre());
     }
 
     boolean worksIn(String crop) {

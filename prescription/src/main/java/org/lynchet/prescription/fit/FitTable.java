@@ -1,10 +1,10 @@
 package org.lynchet.prescription.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
@@ -12,7 +12,7 @@ import org.lynchet.prescription.quantity.LengthUnit;
 /** Shows candidates as a table of at most 100 columns, best first, with the reasons in words. */
 public final class FitTable {
   private static final int WIDTH = 100;
-  private static final int MOST_SHOWN = 12;
+  private static final int MOST_SHOWN = 8;
 
   private final FitRequest request;
   private final LengthUnit unit;
@@ -28,11 +28,12 @@ public final class FitTable {
   }
 
   /** The table; each line ends with a line feed. */
-  public static String of(FitRequest request, List<Candidate> candidates) {
-    return new FitTable(request).render(candidates);
+  public static String of(FitRequest request, Fit fit) {
+    return new FitTable(request).render(fit);
   }
 
-  private String render(List<Candidate> candidates) {
+  private String render(Fit fit) {
+    List<Candidate> candidates = fit.candidates();
     List<Candidate> fitting = candidates.stream().filter(Candidate::fits).toList();
     line(
         "%d ways to lay %s out in strips of at most %s; %d fit to %s a pass",
@@ -41,15 +42,26 @@ public final class FitTable {
             .map(FitRequest.StripChoice::crop)
             .distinct()
             .collect(Collectors.joining(" and ")),
-        length(request.maxStripWidth().metres()),
+        length(fit.widestTriedMetres()),
         fitting.size(),
         written(request.tolerance()));
+    if (!fit.complete()) {
+      line(
+          "Wider strips, up to %s, were not tried: too many ways; lower fit.max-strip-width",
+          written(request.maxStripWidth()));
+    }
     line("");
     if (fitting.isEmpty()) {
       nothingFits(candidates);
-      return text.toString();
+    } else {
+      fitting(fitting);
     }
-    line("%4s  %-44s %12s %12s", "RANK", "STRIPS", "PERIOD", "BORDER ROWS");
+    cut(candidates.stream().filter(c -> !c.fits()).toList());
+    return text.toString();
+  }
+
+  private void fitting(List<Candidate> fitting) {
+    line("%4s  %-46s %9s  %-13s %-13s", "RANK", "STRIPS", "PERIOD", "CROP SHARES", "BORDER ROWS");
     for (int i = 0; i < Math.min(MOST_SHOWN, fitting.size()); i++) {
       candidate(i + 1, fitting.get(i));
     }
@@ -57,41 +69,76 @@ public final class FitTable {
       line("");
       line("and %d more that fit; --json lists all", fitting.size() - MOST_SHOWN);
     }
-    cut(candidates.stream().filter(c -> !c.fits()).toList());
-    return text.toString();
+    line("");
+    for (int i = 0; i < fitting.size(); i++) {
+      if (fitting.get(i).planned()) {
+        line("The plan as it stands is rank %d.", i + 1);
+      }
+    }
+    if (request.machines().stream().anyMatch(m -> m.work() == FitRequest.Work.SPRAY)) {
+      line("%s", wholeBooms(fitting));
+    }
+  }
+
+  private static String wholeBooms(List<Candidate> fitting) {
+    for (int i = 0; i < fitting.size(); i++) {
+      if (fitting.get(i).wholeBooms()) {
+        return "The best whose period is a whole number of booms is rank " + (i + 1) + ".";
+      }
+    }
+    return "None that fits has a period of whole booms.";
   }
 
   private void candidate(int rank, Candidate candidate) {
     line(
-        "%4d  %-44s %12s %12s",
+        "%4d  %-46s %9s  %-13s %-13s%s",
         rank,
         candidate.strips().stream()
             .map(s -> s.rows() + " rows " + s.crop() + " " + length(s.widthMetres()))
             .collect(Collectors.joining(", ")),
         length(candidate.periodMetres()),
-        candidate.strips().stream()
-            .map(s -> String.format(Locale.ROOT, "%.0f %%", 100 * s.borderRowShare()))
-            .collect(Collectors.joining(" / ")));
+        shares(candidate, StripWidth::share),
+        shares(candidate, StripWidth::borderRowShare),
+        candidate.planned() ? "  *" : "");
     for (MachineFit machine : candidate.machines()) {
       wrap(machine(machine));
     }
     wrap(String.join("; ", candidate.reasons()));
   }
 
-  private static String machine(MachineFit fit) {
-    Integer open = fit.openSections();
-    Integer rows = fit.rowsPerPass();
+  private static String shares(Candidate candidate, ToDoubleFunction<StripWidth> share) {
+    return candidate.strips().stream()
+            .map(s -> String.format(Locale.ROOT, "%.0f", 100 * share.applyAsDouble(s)))
+            .collect(Collectors.joining(" / "))
+        + " %";
+  }
+
+  private String machine(MachineFit fit) {
+    double mismatch = fit.mismatchMillimetresPerPass();
     return fit.machine()
         + " in "
         + fit.crop()
         + ": "
         + fit.passes()
         + (fit.passes() == 1 ? " pass" : " passes")
-        + (open == null ? "" : ", " + open + " sections open")
-        + (rows == null ? ", rows cut between passes" : ", " + rows + " rows a pass")
-        + (fit.mismatchMillimetresPerPass() == 0
-            ? ", exact"
-            : String.format(Locale.ROOT, ", %+.1f mm a pass", fit.mismatchMillimetresPerPass()));
+        + (fit.openSections().isEmpty()
+            ? ""
+            : " with " + each(fit.openSections()) + " sections open")
+        + ", "
+        + each(fit.rowsPerPass())
+        + " rows a pass, "
+        + (mismatch == 0
+            ? "exact"
+            : new Reasons(unit).length(Math.abs(mismatch))
+                + (mismatch > 0 ? " over" : " short")
+                + " a pass");
+  }
+
+  /** Once if all are the same. */
+  private static String each(List<Integer> counts) {
+    return counts.stream().distinct().count() == 1
+        ? counts.get(0).toString()
+        : counts.stream().map(String::valueOf).collect(Collectors.joining(" + "));
   }
 
   private void nothingFits(List<Candidate> candidates) {
@@ -101,30 +148,24 @@ public final class FitTable {
     }
     Candidate nearest = candidates.get(0);
     line(
-        "Nothing fits. The nearest miss, off by %.1f mm a pass:",
-        nearest.worstMismatchMillimetres());
+        "Nothing fits. The nearest miss, off by %s a pass:",
+        new Reasons(unit).length(nearest.worstMismatchMillimetres()));
     candidate(1, nearest);
   }
 
-  /** Which machines cut how many of the rest. */
+  /** Which rules cut how many of the rest. */
   private void cut(List<Candidate> misfits) {
     Map<String, Integer> byRule = new TreeMap<>();
     for (Candidate misfit : misfits) {
       misfit.machines().stream()
           .filter(machine -> !machine.fits())
-          .map(
-              machine ->
-                  machine.machine()
-                      + (machine.mismatchMillimetresPerPass() > 0
-                          ? " reaches over in "
-                          : " leaves something in ")
-                      + machine.crop())
+          .map(Reasons::rule)
           .distinct()
           .forEach(rule -> byRule.merge(rule, 1, Integer::sum));
     }
     if (!byRule.isEmpty()) {
       line("");
-      line("Cut: %d", misfits.size());
+      line("Cut, by more than the tolerance: %d", misfits.size());
       byRule.forEach((rule, count) -> line("  %s: %d", rule, count));
     }
   }
@@ -145,17 +186,15 @@ public final class FitTable {
   }
 
   private void wrap(String words) {
-    List<String> lines = new ArrayList<>();
     StringBuilder current = new StringBuilder("     ");
     for (String word : words.split(" ", -1)) {
       if (current.length() + 1 + word.length() > WIDTH) {
-        lines.add(current.toString());
+        text.append(current).append('\n');
         current.setLength(0);
         current.append("       ");
       }
       current.append(' ').append(word);
     }
-    lines.add(current.toString());
-    lines.forEach(wrapped -> text.append(wrapped).append('\n'));
+    text.append(current).append('\n');
   }
 }

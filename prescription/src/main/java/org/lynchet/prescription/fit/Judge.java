@@ -2,107 +2,109 @@ package org.lynchet.prescription.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fit.FitRequest.Implement;
 import org.lynchet.prescription.fit.FitRequest.StripChoice;
 import org.lynchet.prescription.fit.FitRequest.Tracks;
 import org.lynchet.prescription.fit.FitRequest.Work;
-import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.swath.Swath;
+import org.lynchet.prescription.swath.Swaths;
 
-/** Works out what a machine does on a strip of a certain width. */
+/** Works out what one machine does on a strip of a certain width. */
 final class Judge {
-  private final long tolerance;
+  private final Implement machine;
+  private final StripChoice strip;
+  private final int rows;
+  private final Swaths swaths;
 
-  Judge(Length tolerance) {
-    this.tolerance = Tenths.of(tolerance);
+  private Judge(Implement machine, StripChoice strip, int planterPasses, long tolerance) {
+    this.machine = machine;
+    this.strip = strip;
+    this.rows = planterPasses * strip.rows();
+    this.swaths = Swaths.nearest(machine.steered(), planterPasses * strip.passWidth(), tolerance);
   }
 
   /**
-   * Judges a machine on a strip.
+   * Judges a machine on a strip: the passes whose mismatch is least.
    *
-   * <p>Passes are shared out evenly over the strip. A machine without sections lays its whole width
-   * down on each; one with sections opens as many as come nearest to its share of the strip.
+   * @param tolerance how much the mismatch may be for each pass, in 0.1 mm
    */
-  MachineFit judge(Implement machine, StripChoice strip, int planterPasses) {
-    long width = planterPasses * strip.passTenths();
-    long machineWidth = Tenths.of(machine.width());
-    Length sectionLength = machine.section();
-    long section = sectionLength == null ? 0 : Tenths.of(sectionLength);
-    boolean sections = machine.work() == Work.SPRAY && section > 0;
-    int passes = passes(width, machineWidth, sections);
-    Integer open = sections ? openSections(width, passes, section, machineWidth) : null;
-    long covered = open == null ? machineWidth : open * section;
-    // Both sides times passes, so that nothing is divided: passes x covered against the width.
-    long mismatch = passes * covered - width;
-    int closed = open == null ? 0 : (int) (machineWidth / section) - open;
+  static MachineFit of(Implement machine, StripChoice strip, int planterPasses, long tolerance) {
+    return new Judge(machine, strip, planterPasses, tolerance).judge(tolerance);
+  }
+
+  private MachineFit judge(long tolerance) {
+    List<Swath> passes = swaths.passes();
+    List<Integer> rowsPerPass = rowsPerPass();
+    List<Long> wheels = wheels();
     return new MachineFit(
         machine.name(),
         strip.crop(),
-        passes,
-        Tenths.millimetres(mismatch) / passes,
-        rowsPerPass(planterPasses * strip.rows(), passes),
-        open,
-        passes > 1 ? (closed + 1) / 2 : closed,
-        wheelsOnRows(machine.tracks(), strip, planterPasses, passes),
-        Math.abs(mismatch) <= passes * tolerance);
+        passes.size(),
+        swaths.mismatchMillimetresPerPass(),
+        rowsPerPass,
+        rows - rowsPerPass.stream().mapToInt(Integer::intValue).sum(),
+        machine.section() == null ? List.of() : passes.stream().map(Swath::openSections).toList(),
+        passes.stream().mapToInt(Swath::shutOverOther).max().orElse(0),
+        wheels.size(),
+        (int) wheels.stream().filter(this::isOnRow).count(),
+        (int) wheels.stream().filter(wheel -> wheel < 0 || wheel > width()).count(),
+        machine.work() == Work.HARVEST,
+        swaths.isWithin(tolerance));
   }
 
-  private int passes(long width, long machineWidth, boolean sections) {
-    // With sections the boom may be wider than needed; without, take what comes nearest.
-    long passes =
-        sections
-            ? Math.floorDiv(width - tolerance + machineWidth - 1, machineWidth)
-            : Math.floorDiv(2 * width + machineWidth, 2 * machineWidth);
-    return (int) Math.max(1, passes);
+  private List<Integer> rowsPerPass() {
+    List<Integer> counts = new ArrayList<>();
+    int row = 0;
+    for (Swath pass : swaths.passes()) {
+      int before = row;
+      while (row < rows && line(row) < pass.left()) {
+        row++;
+        before++;
+      }
+      while (row < rows && pass.covers(line(row))) {
+        row++;
+      }
+      counts.add(row - before);
+    }
+    return counts;
   }
 
-  private static int openSections(long width, int passes, long section, long machineWidth) {
-    long nearest = Math.floorDiv(2 * width + passes * section, 2L * passes * section);
-    return (int) Math.max(1, Math.min(nearest, machineWidth / section));
+  /** Where the wheels of all passes run; none if the plan does not say. */
+  private List<Long> wheels() {
+    List<Long> wheels = new ArrayList<>();
+    Tracks tracks = machine.tracks();
+    if (tracks != null) {
+      long half = tracks.width().tenthsOfMillimetre() * scale() / 2;
+      for (Swath pass : swaths.passes()) {
+        wheels.add(pass.centre() - half);
+        wheels.add(pass.centre() + half);
+      }
+    }
+    return wheels;
   }
 
-  private static @Nullable Integer rowsPerPass(int rows, int passes) {
-    return rows % passes == 0 ? rows / passes : null;
-  }
-
-  /**
-   * Wheels of all passes of a machine on a strip that run on a row: whose tyre, half its width on
-   * each side of its centre, covers a row's line.
-   */
-  private static int wheelsOnRows(
-      @Nullable Tracks tracks, StripChoice strip, int planterPasses, int passes) {
+  /** Whether a tyre, half of it on each side of its centre, covers the line of a row. */
+  private boolean isOnRow(long wheel) {
+    Tracks tracks = machine.tracks();
     if (tracks == null) {
-      return 0;
+      return false;
     }
-    int rows = planterPasses * strip.rows();
-    long spacing = Tenths.of(strip.rowSpacing());
-    long track = Tenths.of(tracks.width());
-    long tyre = Tenths.of(tracks.tyre());
-    int hits = 0;
-    for (int pass = 0; pass < passes; pass++) {
-      for (int side = -1; side <= 1; side += 2) {
-        // Everything times 2 x passes: the wheel's place, a row's place, half a tyre.
-        long wheel = (2L * pass + 1) * rows * spacing + (long) side * passes * track;
-        for (int row = 0; row < rows; row++) {
-          long line = (2L * row + 1) * passes * spacing;
-          if (Math.abs(wheel - line) < passes * tyre) {
-            hits++;
-            break;
-          }
-        }
-      }
-    }
-    return hits;
+    long half = tracks.tyre().tenthsOfMillimetre() * scale() / 2;
+    long spacing = line(1) - line(0);
+    int row = (int) Math.max(0, Math.min(rows - 1L, Math.floorDiv(wheel, spacing)));
+    return Math.abs(wheel - line(row)) < half;
   }
 
-  /** The widths of sprayers that the period is not a whole number of. */
-  static List<Implement> unevenBooms(List<Implement> machines, long period) {
-    List<Implement> uneven = new ArrayList<>();
-    for (Implement machine : machines) {
-      if (machine.work() == Work.SPRAY && period % Tenths.of(machine.width()) != 0) {
-        uneven.add(machine);
-      }
-    }
-    return uneven;
+  /** The place of a row, from 0 at the left. */
+  private long line(int row) {
+    return (2L * row + 1) * strip.rowSpacing().tenthsOfMillimetre() * scale() / 2;
+  }
+
+  private long width() {
+    return swaths.stripWidth() * scale();
+  }
+
+  private long scale() {
+    return swaths.passes().get(0).scale();
   }
 }

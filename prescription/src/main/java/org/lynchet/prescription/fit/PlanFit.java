@@ -2,6 +2,7 @@ package org.lynchet.prescription.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fit.FitRequest.Implement;
 import org.lynchet.prescription.fit.FitRequest.StripChoice;
@@ -15,6 +16,8 @@ import org.lynchet.prescription.machine.Toolbar;
 import org.lynchet.prescription.machine.Wheels;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 
 /** Asks which strip widths suit the machines of a plan. */
 public final class PlanFit {
@@ -33,60 +36,55 @@ public final class PlanFit {
                 planter.name(),
                 planter.rows(),
                 planter.rowSpacing(),
-                borderRows(plan, i)));
+                borderRows(plan, i),
+                strip.passes()));
       }
     }
-    List<Implement> machines = new ArrayList<>();
-    for (Machine machine : plan.machines().values()) {
-      if (machine instanceof Sprayer sprayer) {
-        machines.add(
-            new Implement(
-                sprayer.name(),
-                Work.SPRAY,
-                sprayer.boom(),
-                sprayer.section(),
-                sprayer.crops(),
-                tracks(sprayer.wheels())));
-      } else if (machine instanceof Combine combine) {
-        machines.add(
-            new Implement(
-                combine.name(),
-                Work.COVER,
-                combine.header(),
-                null,
-                combine.crops(),
-                tracks(combine.wheels())));
-      } else if (machine instanceof Toolbar toolbar) {
-        machines.add(
-            new Implement(
-                toolbar.name(),
-                Work.COVER,
-                toolbar.width(),
-                null,
-                toolbar.crops(),
-                tracks(toolbar.wheels())));
-      }
-    }
+    List<Implement> machines =
+        plan.machines().values().stream().flatMap(m -> implement(m).stream()).toList();
     return new FitRequest(strips, machines, plan.fit().maxStripWidth(), plan.fit().tolerance());
   }
 
-  /** Border rows of both sides, where the neighbour in the pattern is of another crop. */
+  /** What a machine does on strips; nothing for a planter, which makes them. */
+  private static Optional<Implement> implement(Machine machine) {
+    if (machine instanceof Sprayer sprayer) {
+      return implement(sprayer, Work.SPRAY, sprayer.section(), sprayer.crops(), sprayer.wheels());
+    }
+    if (machine instanceof Combine combine) {
+      return implement(combine, Work.HARVEST, null, combine.crops(), combine.wheels());
+    }
+    if (machine instanceof Toolbar toolbar) {
+      return implement(toolbar, Work.COVER, null, toolbar.crops(), toolbar.wheels());
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Implement> implement(
+      Machine machine,
+      Work work,
+      @Nullable Length section,
+      List<String> crops,
+      @Nullable Wheels wheels) {
+    Length width = new Length(machine.workingWidthMetres(), LengthUnit.METRE);
+    Tracks tracks = wheels == null ? null : new Tracks(wheels.trackWidth(), wheels.tyreWidth());
+    return Optional.of(new Implement(machine.name(), work, width, section, crops, tracks));
+  }
+
+  /**
+   * Border rows of both sides, where the neighbour in the pattern is of another crop: as many as
+   * the plan says or, where it says nothing of them, the outside row of each side.
+   */
   private static int borderRows(Plan plan, int index) {
     PlannedStrip strip = plan.strips().get(index);
-    PlannedStrip.Border border = strip.border();
-    if (border == null) {
-      return 0;
-    }
     int count = plan.strips().size();
     String left = plan.strips().get((index + count - 1) % count).crop();
     String right = plan.strips().get((index + 1) % count).crop();
+    PlannedStrip.Border border = strip.border();
+    boolean onLeft = border == null || border.sides().left();
+    boolean onRight = border == null || border.sides().right();
     int sides =
-        (border.sides().left() && !left.equals(strip.crop()) ? 1 : 0)
-            + (border.sides().right() && !right.equals(strip.crop()) ? 1 : 0);
-    return sides * border.rows();
-  }
-
-  private static @Nullable Tracks tracks(@Nullable Wheels wheels) {
-    return wheels == null ? null : new Tracks(wheels.trackWidth(), wheels.tyreWidth());
+        (onLeft && !left.equals(strip.crop()) ? 1 : 0)
+            + (onRight && !right.equals(strip.crop()) ? 1 : 0);
+    return sides * (border == null ? 1 : border.rows());
   }
 }

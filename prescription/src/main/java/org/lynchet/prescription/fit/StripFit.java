@@ -1,136 +1,115 @@
 package org.lynchet.prescription.fit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.lynchet.prescription.fit.FitRequest.Implement;
 import org.lynchet.prescription.fit.FitRequest.StripChoice;
+import org.lynchet.prescription.fit.FitRequest.Work;
 
 /** Searches the numbers of passes that suit all machines, best first. */
 public final class StripFit {
-  /** More candidates than this are not looked at: the narrowest come first. */
-  private static final int MOST_CANDIDATES = 100_000;
+  private static final double TENTHS_IN_A_METRE = 10_000;
 
   private final FitRequest request;
-  private final Judge judge;
+  private final long tolerance;
+  private final Map<Key, List<MachineFit>> judged = new HashMap<>();
 
   private StripFit(FitRequest request) {
     this.request = request;
-    this.judge = new Judge(request.tolerance());
+    this.tolerance = request.tolerance().tenthsOfMillimetre();
   }
 
-  /**
-   * Judges every number of passes up to the widest strip.
-   *
-   * @return those that fit, best first, then the others, the nearest miss first; empty if one pass
-   *     of a planter is wider than the widest strip
-   */
-  public static List<Candidate> search(FitRequest request) {
+  /** How machines do on so many passes of a planter in a crop. */
+  private record Key(String crop, String planter, int passes) {}
+
+  /** Judges every number of passes up to the widest strip. */
+  public static Fit search(FitRequest request) {
+    Choices choices = new Choices(request.strips(), request.maxStripWidth().tenthsOfMillimetre());
     StripFit fit = new StripFit(request);
-    List<Candidate> candidates = new ArrayList<>();
-    fit.enumerate(new int[request.strips().size()], 0, candidates);
-    candidates.sort(BEST_FIRST);
-    return candidates;
-  }
-
-  /**
-   * Those that fit come first. Then the fewest wheels on rows, one set of spray lines for the
-   * field, the least mismatch, the fewest passes over a strip, and the narrowest period, in which
-   * the border rows have the largest share.
-   */
-  private static final Comparator<Candidate> BEST_FIRST =
-      Comparator.comparing((Candidate c) -> !c.fits())
-          .thenComparingDouble(c -> c.fits() ? 0 : c.worstMismatchMillimetres())
-          .thenComparingInt(c -> c.machines().stream().mapToInt(MachineFit::wheelsOnRows).sum())
-          .thenComparing(c -> !c.wholeBooms())
-          .thenComparingDouble(c -> Math.rint(c.mismatchMillimetres()))
-          .thenComparingDouble(Candidate::periodMetres);
-
-  private void enumerate(int[] passes, int strip, List<Candidate> candidates) {
-    if (strip == passes.length) {
-      candidates.add(candidate(passes));
-      return;
-    }
-    long most = Tenths.of(request.maxStripWidth()) / request.strips().get(strip).passTenths();
-    for (passes[strip] = 1;
-        passes[strip] <= most && candidates.size() < MOST_CANDIDATES;
-        passes[strip]++) {
-      enumerate(passes, strip + 1, candidates);
-    }
+    return new Fit(
+        Ranking.of(choices.all().stream().map(fit::candidate).toList()),
+        choices.isComplete(),
+        choices.widest() / TENTHS_IN_A_METRE);
   }
 
   private Candidate candidate(int[] passes) {
+    long[] widths = new long[passes.length];
     long period = 0;
-    for (int i = 0; i < passes.length; i++) {
-      period += passes[i] * request.strips().get(i).passTenths();
-    }
-    List<StripWidth> widths = new ArrayList<>();
-    List<MachineFit> machines = new ArrayList<>();
+    boolean planned = true;
+    Set<MachineFit> machines = new LinkedHashSet<>();
     for (int i = 0; i < passes.length; i++) {
       StripChoice strip = request.strips().get(i);
-      long width = passes[i] * strip.passTenths();
-      int rows = passes[i] * strip.rows();
-      widths.add(
-          new StripWidth(
-              strip.crop(),
-              passes[i],
-              rows,
-              Tenths.metres(width),
-              Math.min(1, strip.borderRows() / (double) rows),
-              width / (double) period));
-      for (Implement machine : request.machines()) {
-        if (machine.worksIn(strip.crop())) {
-          machines.add(judge.judge(machine, strip, passes[i]));
-        }
-      }
+      widths[i] = passes[i] * strip.passWidth();
+      period += widths[i];
+      planned &= passes[i] == strip.plannedPasses();
+      machines.addAll(judge(strip, passes[i]));
     }
-    List<Implement> uneven = Judge.unevenBooms(request.machines(), period);
+    List<StripWidth> strips = new ArrayList<>();
+    for (int i = 0; i < passes.length; i++) {
+      strips.add(width(request.strips().get(i), passes[i], widths[i], period));
+    }
+    boolean equal = equal(widths);
+    List<String> uneven = unevenBooms(period);
+    List<MachineFit> fits = List.copyOf(machines);
     return new Candidate(
-        machines.stream().allMatch(MachineFit::fits),
-        Tenths.metres(period),
-        uneven.isEmpty(),
-        widths,
-        machines,
-        Reasons.of(machines, uneven));
+        fits.stream().allMatch(MachineFit::fits),
+        planned,
+        period / TENTHS_IN_A_METRE,
+        equal,
+        uneven,
+        strips,
+        fits,
+        new Reasons(request.maxStripWidth().unit()).of(fits, equal, uneven));
   }
 
-  /** Says in words how machines do. */
-  private static final class Reasons {
-    static List<String> of(List<MachineFit> machines, List<Implement> uneven) {
-      List<String> reasons = new ArrayList<>();
-      for (MachineFit fit : machines) {
-        if (!fit.fits()) {
-          reasons.add(
-              String.format(
-                  Locale.ROOT,
-                  "%s %s %.1f mm a pass in %s",
-                  fit.machine(),
-                  fit.mismatchMillimetresPerPass() > 0 ? "reaches over by" : "leaves",
-                  Math.abs(fit.mismatchMillimetresPerPass()),
-                  fit.crop()));
-        }
-        if (fit.wheelsOnRows() > 0) {
-          reasons.add(
-              fit.machine() + " runs " + fit.wheelsOnRows() + " wheels on rows of " + fit.crop());
-        }
-        if (fit.closedOverOther() > 0) {
-          reasons.add(
-              fit.machine()
-                  + " holds "
-                  + fit.closedOverOther()
-                  + " shut sections over the crop beside "
-                  + fit.crop());
-        }
-      }
-      for (Implement machine : uneven) {
-        reasons.add("the period is no whole number of widths of " + machine.name());
-      }
-      if (reasons.isEmpty()) {
-        reasons.add(
-            "every machine works in whole passes, and one set of spray lines serves the field");
-      }
-      return reasons;
+  private List<MachineFit> judge(StripChoice strip, int passes) {
+    return judged.computeIfAbsent(
+        new Key(strip.crop(), strip.planter(), passes),
+        key ->
+            request.machines().stream()
+                .filter(machine -> machine.worksIn(strip.crop()))
+                .map(machine -> Judge.of(machine, strip, passes, tolerance))
+                .toList());
+  }
+
+  private static StripWidth width(StripChoice strip, int passes, long width, long period) {
+    int rows = passes * strip.rows();
+    return new StripWidth(
+        strip.crop(),
+        passes,
+        rows,
+        width / TENTHS_IN_A_METRE,
+        Math.min(1, strip.borderRows() / (double) rows),
+        width / (double) period);
+  }
+
+  private boolean equal(long[] widths) {
+    long narrowest = Long.MAX_VALUE;
+    long widest = 0;
+    for (long width : widths) {
+      narrowest = Math.min(narrowest, width);
+      widest = Math.max(widest, width);
     }
+    return widest - narrowest <= tolerance;
+  }
+
+  /** Sprayers whose boom does not go into the period a whole number of times. */
+  private List<String> unevenBooms(long period) {
+    return request.machines().stream()
+        .filter(machine -> machine.work() == Work.SPRAY)
+        .filter(machine -> !isWholeBooms(period, machine))
+        .map(Implement::name)
+        .toList();
+  }
+
+  /** To the tolerance for each boom, like every other mismatch. */
+  private boolean isWholeBooms(long period, Implement machine) {
+    long boom = machine.width().tenthsOfMillimetre();
+    long booms = Math.floorDiv(2 * period + boom, 2 * boom);
+    return booms > 0 && Math.abs(booms * boom - period) <= booms * tolerance;
   }
 }
