@@ -25,6 +25,11 @@ public final class TaskData {
 
   private TaskData() {}
 
+  /** A name as task data holds it: cut to 32 characters, none of them cut in two. */
+  public static String name(String name) {
+    return IsoText.name(name);
+  }
+
   /**
    * Writes TASKDATA/TASKDATA.XML, and TASKDATA.zip with the same in it.
    *
