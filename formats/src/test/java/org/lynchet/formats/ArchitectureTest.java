@@ -50,13 +50,14 @@ class ArchitectureTest {
         .resideInAnyPackage(
             "org.lynchet.formats.shapefile",
             "org.lynchet.formats.geojson",
-            "org.lynchet.formats.csv")
+            "org.lynchet.formats.csv",
+            "org.lynchet.formats.isoxml")
         .and()
         .areTopLevelClasses()
         .and()
         .arePublic()
         .should()
-        .haveNameMatching(".*\\.(Shapefile|GeoJson|VertexCsv)")
+        .haveNameMatching(".*\\.(Shapefile|GeoJson|VertexCsv|TaskData|TaskSet)")
         .check(CLASSES);
   }
 }

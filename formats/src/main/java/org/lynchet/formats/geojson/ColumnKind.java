@@ -3,6 +3,7 @@ package org.lynchet.formats.geojson;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Column;
+import org.lynchet.formats.PlainDecimal;
 
 /** Infers the kind of one column from all of its values. */
 final class ColumnKind {

@@ -15,6 +15,7 @@ import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FeatureWriter;
+import org.lynchet.formats.PlainDecimal;
 
 /** Writes a table as a feature collection, whole in memory first. */
 final class GeoJsonWriter implements FeatureWriter {

@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.MultiLineString;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.formats.PlainDecimal;
 
 /** Writes one geometry as a JSON object (RFC 7946, section 3.1). */
 final class GeometryEncoder {

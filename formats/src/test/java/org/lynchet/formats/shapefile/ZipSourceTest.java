@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
+import org.lynchet.formats.PackedFiles;
 import org.lynchet.formats.Samples;
 
 /** Reads shapefiles from .zip files, and refuses those that are traps. */
@@ -83,7 +84,7 @@ class ZipSourceTest {
 
   @Test
   void tooManyNamesAreRefused() throws IOException {
-    for (int i = 0; i < ZipSource.MAX_ENTRIES; i++) {
+    for (int i = 0; i < PackedFiles.MAX_ENTRIES; i++) {
       entries.put("f" + i, new byte[0]);
     }
     assertThat(refused().get(0).what()).contains("names in it");

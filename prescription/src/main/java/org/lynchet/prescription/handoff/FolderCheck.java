@@ -114,7 +114,7 @@ public final class FolderCheck {
       Map<Geometry, List<Object>> zones = new HashMap<>();
       plan.features().forEach(f -> zones.put(f.geometry().norm(), row(plan, f.values())));
       for (WrittenFile file : summary.files()) {
-        for (Format format : Format.values()) {
+        for (Format format : HandoffFile.planting(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
               && file.path().endsWith(HandoffFile.ending(format))) {
             checkPlanting(file.path(), format, zones);
@@ -124,6 +124,7 @@ public final class FolderCheck {
     } catch (FormatException e) {
       faults.addAll(e);
     }
+    TaskDataFiles.check(folder, faults);
   }
 
   private void checkCoverage(FeatureTable plan, double fieldArea) {

@@ -58,13 +58,19 @@ public final class Handoff {
     }
   }
 
-  private List<WrittenFile> fill(Path folder) throws IOException, HandoffException {
+  private List<WrittenFile> fill(Path folder)
+      throws IOException, HandoffException, RejectedException {
     List<HandoffFile> tables = tables();
     for (HandoffFile table : tables) {
       table.write(folder, layout.plan().date());
     }
+    List<WholePlan> plans = WholePlan.all(layout);
+    for (WholePlan plan : plans) {
+      plan.write(folder);
+    }
     List<String> differences = new ArrayList<>();
     tables.forEach(table -> differences.addAll(table.differences(folder)));
+    plans.forEach(plan -> differences.addAll(plan.differences(folder)));
     if (!differences.isEmpty()) {
       throw new HandoffException(differences);
     }
@@ -74,7 +80,9 @@ public final class Handoff {
       map.writePng(folder.resolve("map.png"));
     }
     Files.writeString(
-        folder.resolve("README.txt"), ReadmeText.of(layout, summary), StandardCharsets.UTF_8);
+        folder.resolve("README.txt"),
+        ReadmeText.of(layout, summary, plans),
+        StandardCharsets.UTF_8);
     List<WrittenFile> files = new ArrayList<>();
     for (String path : Digests.filesBelow(folder)) {
       files.add(Digests.of(folder, path));
@@ -90,7 +98,7 @@ public final class Handoff {
     List<HandoffFile> tables = new ArrayList<>();
     tables.add(new HandoffFile(FolderCheck.PLAN, Format.GEOJSON, ZoneTable.of(layout)));
     for (String crop : PlantingTable.crops(layout)) {
-      for (Format format : layout.plan().handoff().formats()) {
+      for (Format format : HandoffFile.planting(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
                 FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),

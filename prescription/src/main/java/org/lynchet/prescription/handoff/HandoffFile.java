@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FeatureReader;
@@ -24,19 +27,29 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
  */
 record HandoffFile(String path, Format format, FeatureTable table) {
 
-  /** The file name's ending for a format. */
+  /** The formats of planting files: one table in one file. */
+  private static final Set<Format> PLANTING = EnumSet.of(Format.SHAPEFILE, Format.GEOJSON);
+
+  /** Those of some formats that hold one table in one file. */
+  static List<Format> planting(Collection<Format> formats) {
+    return formats.stream().filter(PLANTING::contains).toList();
+  }
+
+  /** The file name's ending for a format that holds one table. */
   static String ending(Format format) {
     return switch (format) {
       case SHAPEFILE -> ".shp";
       case GEOJSON -> ".geojson";
+      default -> throw new IllegalArgumentException("not of one table: " + format);
     };
   }
 
-  /** The reader of a format. */
+  /** The reader of a format that holds one table. */
   static FeatureReader reader(Format format) {
     return switch (format) {
       case SHAPEFILE -> Shapefile.reader();
       case GEOJSON -> GeoJson.reader();
+      default -> throw new IllegalArgumentException("not of one table: " + format);
     };
   }
 
@@ -44,6 +57,7 @@ record HandoffFile(String path, Format format, FeatureTable table) {
     return switch (format) {
       case SHAPEFILE -> date == null ? Shapefile.writer() : Shapefile.writer(date);
       case GEOJSON -> GeoJson.writer();
+      default -> throw new IllegalArgumentException("not of one table: " + format);
     };
   }
 

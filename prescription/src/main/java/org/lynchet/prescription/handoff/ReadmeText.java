@@ -1,5 +1,6 @@
 package org.lynchet.prescription.handoff;
 
+import java.util.List;
 import org.lynchet.prescription.driving.DrivingText;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
@@ -10,7 +11,7 @@ import org.lynchet.prescription.zone.FieldLayout;
 final class ReadmeText {
   private ReadmeText() {}
 
-  static String of(FieldLayout layout, Summary summary) {
+  static String of(FieldLayout layout, Summary summary, List<WholePlan> plans) {
     StringBuilder text = new StringBuilder();
     text.append(SummaryTable.of(summary)).append('\n');
     String driving = DrivingText.of(summary.driving(), summary.areaUnit());
@@ -18,7 +19,7 @@ final class ReadmeText {
     text.append("FILES\n");
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {
-      for (Format format : layout.plan().handoff().formats()) {
+      for (Format format : HandoffFile.planting(layout.plan().handoff().formats())) {
         String path = FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format);
         text.append(
             "  %-24s prescription for planting %s%s%n"
@@ -29,6 +30,7 @@ final class ReadmeText {
                 .replace(System.lineSeparator(), "\n"));
       }
     }
+    plans.forEach(plan -> text.append(plan.readme()));
     text.append(
         """
           guidance/passes.geojson  the line that each pass drives, pass by pass

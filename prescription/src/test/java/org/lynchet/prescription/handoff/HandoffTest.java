@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
@@ -62,6 +63,19 @@ class HandoffTest {
       assertThat(beside).containsExactly(out); // no draft is left
     }
     assertThat(FolderCheck.check(out)).isEqualTo(16);
+  }
+
+  @Test
+  void taskDataIsWrittenAndCheckedInBothVersions() throws Exception {
+    for (Version version : Version.values()) {
+      Path out = folder.resolve(version.name());
+      write(cornAndSoybean().headland(1, true).taskData(version), out);
+      assertThat(Digests.filesBelow(out))
+          .contains("taskdata/TASKDATA.zip", "taskdata/TASKDATA/TASKDATA.XML")
+          .noneMatch(path -> path.startsWith("planting/"));
+      assertThat(FolderCheck.check(out)).isEqualTo(6);
+      assertThat(out.resolve("README.txt")).content().contains("sent as 34001.69");
+    }
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
@@ -150,7 +151,11 @@ class PlanFileTest {
     assertThat(plan.products())
         .containsOnly(Map.entry("tall-108", new Product("tall-108", "corn", 80_000, 0.95, 0.03)));
     assertThat(plan.handoff())
-        .isEqualTo(new HandoffChoices(true, List.of(Format.GEOJSON, Format.SHAPEFILE)));
+        .isEqualTo(
+            new HandoffChoices(
+                true,
+                List.of(Format.GEOJSON, Format.SHAPEFILE),
+                new TaskDataChoices(Version.V3_3, "Someone", "Hill")));
     assertThat(plan.fit().maxStripWidth().metres()).isEqualTo(24.384);
     assertThat(plan.fit().tolerance().metres()).isEqualTo(0.0254);
   }

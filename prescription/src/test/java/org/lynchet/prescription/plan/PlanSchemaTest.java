@@ -126,7 +126,7 @@ class PlanSchemaTest {
             .addAll(List.of(fault.allowed().split(", ")));
       }
     }
-    assertThat(ofReader).isEqualTo(ofSchema).hasSize(15);
+    assertThat(ofReader).isEqualTo(ofSchema).hasSize(16);
   }
 
   /** Puts a star for the names that a grower chooses. */
@@ -211,7 +211,8 @@ class PlanSchemaTest {
                         + " turn-radius: 20 ft}")
                 .replace("geojson}", "geojson, minimum-piece: 10 m2, repair: false}")
                 .replace("92.5}", "92.5}, ab-line-is: pass-centre")
-            + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
+            + "handoff: {off-zones: false, formats: [shapefile, geojson],"
+            + " task-data: {version: 4.3}}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
     Map<String, String> defaults = new TreeMap<>();
@@ -246,8 +247,10 @@ class PlanSchemaTest {
                 "turn-time",
                 "20 s",
                 "turn-radius",
-                "20 ft"))
-        .hasSize(16);
+                "20 ft",
+                "version",
+                "4.3"))
+        .hasSize(17);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {

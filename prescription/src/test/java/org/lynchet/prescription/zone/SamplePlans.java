@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
+import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -31,6 +32,7 @@ import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.plan.Seeding;
+import org.lynchet.prescription.plan.TaskDataChoices;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
@@ -60,6 +62,8 @@ public final class SamplePlans {
   private @Nullable PlannedHeadland headland;
   private Area minimumPiece = new Area(10, AreaUnit.SQUARE_METRE);
   private boolean offZones;
+  private List<Format> formats = Format.DEFAULT;
+  private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -113,6 +117,18 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Writes these formats only. */
+  public SamplePlans formats(Format... these) {
+    formats = List.of(these);
+    return this;
+  }
+
+  /** Writes task data of a version only. */
+  public SamplePlans taskData(Version version) {
+    taskData = new TaskDataChoices(version, "Invented Customer", "Invented Farm");
+    return formats(Format.ISOXML);
+  }
+
   /** Adds a strip to the pattern. */
   public SamplePlans strip(PlannedStrip strip) {
     strips.add(strip);
@@ -162,7 +178,7 @@ public final class SamplePlans {
         headland,
         strips,
         products,
-        new HandoffChoices(offZones, List.of(Format.SHAPEFILE, Format.GEOJSON)),
+        new HandoffChoices(offZones, formats, taskData),
         FitChoices.DEFAULT);
   }
 

@@ -1,4 +1,4 @@
-package org.lynchet.formats.shapefile;
+package org.lynchet.formats;
 
 import java.util.Arrays;
 

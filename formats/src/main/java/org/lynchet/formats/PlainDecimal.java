@@ -1,10 +1,10 @@
-package org.lynchet.formats.geojson;
+package org.lynchet.formats;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Prints numbers as plain decimals: no exponent, no zeros at the end, -0 as 0. */
-final class PlainDecimal {
+public final class PlainDecimal {
   private static final int DECIMALS = 9;
   private static final long SCALE = 1_000_000_000L;
 
@@ -18,7 +18,7 @@ final class PlainDecimal {
    *
    * @throws IllegalArgumentException if it is infinite or no number
    */
-  static String of(double value) {
+  public static String of(double value) {
     requireFinite(value);
     long whole = (long) value;
     if (whole == value && Math.abs(whole) < SCALE) {
@@ -32,7 +32,7 @@ final class PlainDecimal {
    *
    * @throws IllegalArgumentException if it is infinite or no number
    */
-  static String rounded(double value) {
+  public static String rounded(double value) {
     requireFinite(value);
     if (Math.abs(value) >= LIMIT) {
       return plain(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
@@ -65,7 +65,7 @@ final class PlainDecimal {
 
   private static void requireFinite(double value) {
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("JSON has no number " + value);
+      throw new IllegalArgumentException("no number: " + value);
     }
   }
 }

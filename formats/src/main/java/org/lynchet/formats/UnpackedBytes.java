@@ -1,16 +1,14 @@
-package org.lynchet.formats.shapefile;
+package org.lynchet.formats;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
-import org.lynchet.formats.Fault;
-import org.lynchet.formats.FormatException;
 
 /** Unpacks the entries of one .zip and counts what comes out, whatever the .zip says of itself. */
 final class UnpackedBytes {
-  /** The most that one .zip may hold in the files of its shapefile. */
+  /** The most that one .zip may hold in the files that are read. */
   static final long LIMIT = 512L << 20;
 
   /** From here on a .zip has to look like one that somebody packed. */
@@ -37,7 +35,7 @@ final class UnpackedBytes {
                   "it unpacks to more than " + total + " bytes",
                   place,
                   "at most " + LIMIT + " bytes, and " + MAX_RATIO + " for each packed byte",
-                  "pack the shapefile of one farm only"));
+                  "pack the files of one farm only"));
         }
       }
     }

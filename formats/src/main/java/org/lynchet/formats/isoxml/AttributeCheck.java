@@ -1,0 +1,94 @@
+package org.lynchet.formats.isoxml;
+
+import java.math.BigDecimal;
+import org.lynchet.formats.FaultList;
+import org.lynchet.formats.XmlElement;
+import org.lynchet.formats.isoxml.TaskSet.Version;
+
+/** Checks the values of an element's attributes against their rules. */
+final class AttributeCheck {
+  private static final int MOST_DECIMALS = 9;
+  private static final String EXPONENT = "([eE][+-]?[0-9]{1,3})?";
+  private static final String DECIMAL = "[+-]?([0-9]{1,18}(\\.[0-9]{0,40})?|\\.[0-9]{1,40})";
+
+  private final TaskTree tree;
+  private final FaultList faults;
+  private final boolean current;
+
+  AttributeCheck(TaskTree tree, FaultList faults) {
+    this.tree = tree;
+    this.faults = faults;
+    this.current = tree.version() == Version.V4_3;
+  }
+
+  /** Checks all attributes of one element, references aside. */
+  void check(XmlElement element) {
+    for (AttributeRule rule : AttributeRule.of(element.name())) {
+      String value = element.attributes().get(rule.attribute());
+      if (value == null) {
+        if (rule.required()) {
+          fault(element, rule, "is missing", "a value");
+        }
+      } else {
+        check(element, rule, value);
+      }
+    }
+  }
+
+  private void check(XmlElement element, AttributeRule rule, String value) {
+    double high = current ? rule.high() : rule.highOld();
+    switch (rule.kind()) {
+      case TEXT -> {
+        if (value.codePointCount(0, value.length()) > high) {
+          fault(element, rule, "has " + value.length() + " characters", "at most " + (int) high);
+        }
+      }
+      case DDI -> {
+        if (!value.matches("[0-9A-Fa-f]{4}")) {
+          fault(element, rule, shown(value), "four hexadecimal digits");
+        }
+      }
+      case WHOLE -> {
+        if (!value.matches("[+-]?[0-9]{1,18}") || isOutside(value, rule.low(), high)) {
+          fault(element, rule, shown(value), whole(rule.low(), high));
+        }
+      }
+      case DECIMAL -> {
+        if (!value.matches(DECIMAL) || isOutside(value, rule.low(), high)) {
+          fault(element, rule, shown(value), "a decimal " + whole(rule.low(), high));
+        } else if (current && new BigDecimal(value).scale() > MOST_DECIMALS) {
+          fault(element, rule, shown(value), "at most nine digits after the point");
+        }
+      }
+      case REAL -> {
+        if (!value.matches(DECIMAL + EXPONENT) || isOutside(value, rule.low(), high)) {
+          fault(element, rule, shown(value), "a number " + rule.low() + " to " + high);
+        }
+      }
+      case ID, REFERENCE -> {
+        // Those are for IdCheck, which knows all ids.
+      }
+    }
+  }
+
+  private static boolean isOutside(String value, double low, double high) {
+    double number = Double.parseDouble(value);
+    return !(number >= low && number <= high);
+  }
+
+  private static String whole(double low, double high) {
+    return (long) low + " to " + (long) high;
+  }
+
+  private static String shown(String value) {
+    return "is '" + (value.length() > 40 ? value.substring(0, 40) + "..." : value) + "'";
+  }
+
+  private void fault(XmlElement element, AttributeRule rule, String what, String allowed) {
+    faults.add(
+        "attribute " + rule.attribute() + " of " + element.name() + " " + what,
+        tree.where(element),
+        allowed,
+        "export the task data again");
+  }
+}

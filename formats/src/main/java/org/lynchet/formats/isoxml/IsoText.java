@@ -1,0 +1,37 @@
+package org.lynchet.formats.isoxml;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import org.lynchet.formats.PlainDecimal;
+
+/** Writes values the way that the standard's schema wants them. */
+final class IsoText {
+  /** The longest name, in characters. */
+  static final int LONGEST = 32;
+
+  private IsoText() {}
+
+  /** A name, cut to 32 characters, no surrogate pair cut in two. */
+  static String name(String name) {
+    if (name.length() <= LONGEST) {
+      return name;
+    }
+    boolean halved = Character.isHighSurrogate(name.charAt(LONGEST - 1));
+    return name.substring(0, halved ? LONGEST - 1 : LONGEST).stripTrailing();
+  }
+
+  /** Degrees with at most nine decimals and no exponent. */
+  static String degrees(double degrees) {
+    return PlainDecimal.rounded(degrees);
+  }
+
+  /** A decimal with no exponent. */
+  static String decimal(BigDecimal decimal) {
+    return decimal.toPlainString();
+  }
+
+  /** A DDI as four hexadecimal digits. */
+  static String ddi(int ddi) {
+    return String.format(Locale.ROOT, "%04X", ddi);
+  }
+}

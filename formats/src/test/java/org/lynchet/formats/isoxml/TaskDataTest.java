@@ -1,0 +1,82 @@
+package org.lynchet.formats.isoxml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.lynchet.formats.isoxml.TaskSet.Version;
+
+/** Writes task data and reads it back. */
+class TaskDataTest {
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @EnumSource
+  void whatIsWrittenReadsBackTheSame(Version version) throws Exception {
+    TaskSet set = TaskSamples.set(version);
+    TaskData.write(set, folder);
+    assertThat(TaskData.read(folder.resolve(TaskData.XML))).isEqualTo(set);
+    assertThat(TaskData.read(folder.resolve("TASKDATA"))).isEqualTo(set);
+    assertThat(TaskData.read(folder.resolve(TaskData.ZIP))).isEqualTo(set);
+    assertThat(TaskData.isIn(folder.resolve(TaskData.ZIP))).isTrue();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void whatIsWrittenIsRight(Version version) throws Exception {
+    TaskData.write(TaskSamples.set(version), folder);
+    assertThat(TaskData.check(folder.resolve(TaskData.ZIP))).isEmpty();
+  }
+
+  @Test
+  void sameSetSameBytes() throws Exception {
+    TaskData.write(TaskSamples.set(Version.V4_3), folder);
+    byte[] zip = Files.readAllBytes(folder.resolve(TaskData.ZIP));
+    TaskData.write(TaskSamples.set(Version.V4_3), folder);
+    assertThat(folder.resolve(TaskData.ZIP)).hasBinaryContent(zip);
+  }
+
+  /** ISO 11783-10:2015, Annex D: the forms of each version, as its schema has them. */
+  @Test
+  void theFormsOfTheCurrentVersion() throws Exception {
+    assertThat(text(Version.V4_3))
+        .contains("<ISO11783_TaskData VersionMajor=\"4\" VersionMinor=\"3\"")
+        .contains("DataTransferOrigin=\"1\"")
+        .contains("<CTR A=\"CTR1\" B=\"Invented Customer\"/>")
+        .contains("<FRM A=\"FRM1\" B=\"Invented Farm &amp; Sons\" I=\"CTR1\"/>")
+        .contains("<CVT A=\"CVT1\" B=\"tall-108\" C=\"PDT1\"/>")
+        .contains("H=\"0\" I=\"0\" J=\"0\"")
+        .contains("<PDV A=\"000B\" B=\"8402\" C=\"PDT1\" E=\"VPN1\"/>")
+        .contains("<GPN A=\"GPN2\" B=\"line GPN2\" C=\"2\" E=\"4\" F=\"1\" G=\"12.5\" I=\"16\"")
+        .contains("<PNT A=\"6\" C=\"43\" D=\"-94\"/>")
+        .containsPattern("PNT A=\"9\" C=\"43.005\" D=\"-94.0001\"");
+    // One polygon for the boundary, two and one for the zones.
+    assertThat(text(Version.V4_3).split("<PLN", -1)).hasSize(1 + 4);
+  }
+
+  @Test
+  void theFormsOfTheOldVersion() throws Exception {
+    assertThat(text(Version.V3_3))
+        .contains("VersionMajor=\"3\" VersionMinor=\"3\"")
+        .doesNotContain("GGP", "GPN A=", "A=\"6\"")
+        .contains("<CVT A=\"CVT1\" B=\"tall-108\"/>")
+        .contains("<LSG A=\"5\" B=\"line GPN1\" C=\"9144\">");
+    // One polygon for each area, with an exterior line for each part.
+    assertThat(text(Version.V3_3).split("<PLN", -1)).hasSize(1 + 3);
+  }
+
+  @Test
+  void longNamesAreCutToWhatTheSchemaAllows() {
+    assertThat(IsoText.name("x".repeat(40))).hasSize(32);
+    assertThat(IsoText.name("x".repeat(31) + "\ud83c\udf3d")).isEqualTo("x".repeat(31));
+  }
+
+  private String text(Version version) throws Exception {
+    TaskData.write(TaskSamples.set(version), folder);
+    return Files.readString(folder.resolve(TaskData.XML));
+  }
+}

@@ -1,0 +1,75 @@
+package org.lynchet.prescription.handoff;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.lynchet.formats.Fault;
+import org.lynchet.formats.FormatException;
+import org.lynchet.formats.isoxml.TaskData;
+import org.lynchet.formats.isoxml.TaskSet;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.taskdata.RateTable;
+import org.lynchet.prescription.taskdata.TaskSetMaker;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/**
+ * ISO 11783-10 task data of a plan, as a folder for the root of a stick and as a .zip.
+ *
+ * @param set what it must say
+ * @param rates how rates are sent, as lines
+ */
+record TaskDataFiles(TaskSet set, String rates) implements WholePlan {
+  /** The folder of task data below the output folder. */
+  static final String FOLDER = "taskdata";
+
+  static TaskDataFiles of(FieldLayout layout) throws RejectedException {
+    return new TaskDataFiles(TaskSetMaker.of(layout), RateTable.of(layout));
+  }
+
+  @Override
+  public void write(Path folder) throws IOException {
+    Path below = folder.resolve(FOLDER);
+    Files.createDirectories(below);
+    TaskData.write(set, below);
+  }
+
+  /** Both forms are read; what a schema cannot see is checked as well. */
+  @Override
+  public List<String> differences(Path folder) {
+    List<String> found = new ArrayList<>();
+    for (String file : List.of(TaskData.XML, TaskData.ZIP)) {
+      String path = FOLDER + "/" + file;
+      try {
+        if (!TaskData.read(folder.resolve(path)).equals(set)) {
+          found.add(path + ": it does not read back as it was meant");
+        }
+      } catch (FormatException e) {
+        e.faults().forEach(fault -> found.add(path + ": " + fault.what()));
+      }
+      for (Fault fault : TaskData.check(folder.resolve(path))) {
+        found.add(path + ": " + fault.what() + ", " + fault.where());
+      }
+    }
+    return found;
+  }
+
+  /** Adds everything wrong in the task data of an output folder, if it has any. */
+  static void check(Path folder, Faults faults) {
+    Path xml = folder.resolve(FOLDER).resolve(TaskData.XML);
+    if (Files.exists(xml)) {
+      TaskData.check(xml).forEach(f -> faults.add(f.what(), f.where(), f.allowed(), f.next()));
+    }
+  }
+
+  @Override
+  public String readme() {
+    return """
+          taskdata/TASKDATA.zip    ISO 11783-10 task data, one planned task for each crop; the folder
+                                   taskdata/TASKDATA is the same, for the root of a stick
+        """
+        + rates.indent(2);
+  }
+}

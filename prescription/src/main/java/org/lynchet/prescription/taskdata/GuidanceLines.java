@@ -1,0 +1,102 @@
+package org.lynchet.prescription.taskdata;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.formats.isoxml.TaskData;
+import org.lynchet.formats.isoxml.TaskSet.Kind;
+import org.lynchet.formats.isoxml.TaskSet.Line;
+import org.lynchet.formats.isoxml.TaskSet.Version;
+import org.lynchet.prescription.machine.Machine;
+import org.lynchet.prescription.plan.PlannedGuidance;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.zone.DrivenPass;
+import org.lynchet.prescription.zone.FieldLayout;
+
+/** Makes the guidance lines of a field: its AB line, and each pass of each machine. */
+final class GuidanceLines {
+  /** How far along the AB line its second point is put where the plan gives a heading. */
+  private static final double SECOND_POINT_METRES = 500;
+
+  private static final String AB_LINE = "AB line";
+
+  private final FieldLayout layout;
+  private final boolean grouped;
+  private final List<Line> lines = new ArrayList<>();
+
+  GuidanceLines(FieldLayout layout, Version version) {
+    this.layout = layout;
+    this.grouped = version == Version.V4_3;
+  }
+
+  /** All lines, the AB line first, then by machine in the order of their first passes. */
+  List<Line> all() {
+    abLine();
+    layout.passes().stream().map(DrivenPass::machine).distinct().forEach(this::passes);
+    return lines;
+  }
+
+  private void abLine() {
+    PlannedGuidance.Line line = layout.plan().guidance().line();
+    if (line instanceof ThroughPoint point && grouped) {
+      Coordinate a =
+          new Coordinate(point.through().longitudeDegrees(), point.through().latitudeDegrees());
+      BigDecimal heading = BigDecimal.valueOf(point.headingDegrees()).stripTrailingZeros();
+      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(a), new BigDecimal(heading.toPlainString()), 0);
+    } else if (line instanceof ThroughTwoPoints points) {
+      Coordinate a = new Coordinate(points.a().longitudeDegrees(), points.a().latitudeDegrees());
+      Coordinate b = new Coordinate(points.b().longitudeDegrees(), points.b().latitudeDegrees());
+      add(AB_LINE, AB_LINE, Kind.AB, List.of(a, b), null, 0);
+    } else {
+      Coordinate a = layout.frame().toLonLat(0, 0);
+      add(
+          AB_LINE,
+          AB_LINE,
+          Kind.AB,
+          List.of(a, layout.frame().toLonLat(0, SECOND_POINT_METRES)),
+          null,
+          0);
+    }
+  }
+
+  private void passes(String machine) {
+    Machine planned = layout.plan().machines().get(machine);
+    long width = planned == null ? 0 : Math.round(planned.workingWidthMetres() * 1000);
+    for (DrivenPass pass : layout.passes()) {
+      if (pass.machine().equals(machine)) {
+        add(machine, "pass " + pass.pass().number(), Kind.AB, ends(pass), null, width);
+      }
+    }
+  }
+
+  /** Where a pass begins and ends, seen along the AB line. */
+  private List<Coordinate> ends(DrivenPass pass) {
+    Comparator<Coordinate> along =
+        Comparator.comparingDouble(at -> layout.frame().toOffset(at.x, at.y).y);
+    List<Coordinate> points = List.of(pass.line().getCoordinates());
+    return List.of(
+        points.stream().min(along).orElseThrow(), points.stream().max(along).orElseThrow());
+  }
+
+  private void add(
+      String group,
+      String name,
+      Kind kind,
+      List<Coordinate> points,
+      @Nullable BigDecimal heading,
+      long width) {
+    lines.add(
+        new Line(
+            (grouped ? "GPN" : "LSG") + (lines.size() + 1),
+            grouped ? TaskData.name(group) : "",
+            TaskData.name(grouped ? name : group.equals(name) ? name : group + " " + name),
+            kind,
+            points.stream().map(SentPlaces::place).toList(),
+            heading,
+            width));
+  }
+}

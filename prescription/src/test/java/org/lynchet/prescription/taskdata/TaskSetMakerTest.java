@@ -1,0 +1,116 @@
+package org.lynchet.prescription.taskdata;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
+import static org.lynchet.prescription.zone.SamplePlans.field;
+
+import java.math.BigDecimal;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lynchet.formats.isoxml.TaskSet;
+import org.lynchet.formats.isoxml.TaskSet.Kind;
+import org.lynchet.formats.isoxml.TaskSet.Task;
+import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.SamplePlans;
+import org.lynchet.prescription.zone.Zone;
+
+/** Makes task data of invented fields. */
+class TaskSetMakerTest {
+  private static final String FIELD =
+      "POLYGON ((0 0, 60 -10, 80 200, 10 220, 0 0), (20 40, 30 80, 40 40, 20 40))";
+
+  private static FieldLayout layout(SamplePlans plans) throws Exception {
+    return FieldLayout.of(plans.plan(), field(FIELD));
+  }
+
+  /**
+   * ISO 11783-11, DDI 11: 0.001 on a square metre. 34000 seeds/ac by hand: 34000 / 4046.8564224 =
+   * 8.401583..., so 8402 is sent, 8.402 x 4046.8564224 = 34001.687...
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "34000, ACRE, 8402, 34001.6877",
+    "140000, ACRE, 34595, 140000.9979",
+    "84000, HECTARE, 8400, 84000",
+    "370000, HECTARE, 37000, 370000",
+    "84005, HECTARE, 8401, 84010",
+    "0, ACRE, 0, 0",
+  })
+  void ratesAreSentInWholeSteps(double seeds, AreaUnit per, int raw, double sent) {
+    SentRate rate = SentRate.of(new SeedingRate(seeds, per));
+    assertThat(rate.raw()).isEqualTo(raw);
+    assertThat(rate.rate(per).seeds()).isCloseTo(sent, within(0.001));
+  }
+
+  @Test
+  void eachCropHasATaskWithOneZoneForEachProductAndRate() throws Exception {
+    FieldLayout layout = layout(cornAndSoybean().headland(1, true));
+    TaskSet set = TaskSetMaker.of(layout);
+    assertThat(set.tasks()).extracting(Task::name).allMatch(n -> n.matches("(corn|soybean) .*"));
+    for (Task task : set.tasks()) {
+      String crop = task.name().split(" ", 2)[0];
+      long settings =
+          layout.zones().stream()
+              .filter(z -> z.crop().equals(crop))
+              .map(z -> z.product() + z.rate())
+              .distinct()
+              .count();
+      assertThat(task.zones()).hasSize(1 + (int) settings);
+      assertThat(task.zones())
+          .extracting(TaskSet.Zone::code)
+          .isEqualTo(IntStream.rangeClosed(0, (int) settings).boxed().toList());
+      assertThat(task.zones().get(0).values().get(0).value()).isZero();
+      assertThat(task.lostZone()).isZero();
+      assertThat(task.outsideZone()).isZero();
+      int polygons = task.zones().stream().mapToInt(z -> z.area().getNumGeometries()).sum();
+      assertThat(polygons)
+          .isEqualTo((int) layout.zones().stream().map(Zone::crop).filter(crop::equals).count());
+    }
+  }
+
+  @Test
+  void offZonesAreDrawnOnlyIfAskedFor() throws Exception {
+    TaskSet without = TaskSetMaker.of(layout(cornAndSoybean()));
+    assertThat(without.tasks().get(0).zones().get(0).area().isEmpty()).isTrue();
+    TaskSet with = TaskSetMaker.of(layout(cornAndSoybean().offZones()));
+    assertThat(with.tasks().get(0).zones().get(0).area().isEmpty()).isFalse();
+  }
+
+  /** A rate is shown as sent x scale: 8402 x 4.0468564224 = 34001.69 seeds/ac. */
+  @Test
+  void ratesAreShownInThePlansUnit() throws Exception {
+    TaskSet set = TaskSetMaker.of(layout(cornAndSoybean()));
+    assertThat(set.presentations()).hasSize(1);
+    assertThat(set.presentations().get(0).scale()).isEqualTo(new BigDecimal("4.0468564224"));
+    assertThat(set.presentations().get(0).unit()).isEqualTo("seeds/ac");
+  }
+
+  @Test
+  void guidanceIsTheAbLineAndAnAbLineForEachPass() throws Exception {
+    FieldLayout layout = layout(cornAndSoybean());
+    var lines = TaskSetMaker.of(layout).partFields().get(0).lines();
+    assertThat(lines.get(0).kind()).isEqualTo(Kind.A_PLUS);
+    assertThat(lines.get(0).headingDegrees()).isEqualTo(new BigDecimal("0"));
+    assertThat(lines).hasSize(1 + layout.passes().size());
+    assertThat(lines.subList(1, lines.size()))
+        .allSatisfy(
+            line -> {
+              assertThat(line.kind()).isEqualTo(Kind.AB);
+              assertThat(line.points()).hasSize(2);
+              // The AB line runs north: A is south of B.
+              assertThat(line.points().get(0).y).isLessThan(line.points().get(1).y);
+              assertThat(line.spacingMillimetres()).isEqualTo(9144);
+            });
+  }
+
+  @Test
+  void theTableSaysWhatIsMeantAndWhatIsSent() throws Exception {
+    assertThat(RateTable.of(layout(cornAndSoybean())))
+        .contains("34000 seeds/ac   sent as 34001.69 (DDI 000B value 8402)");
+  }
+}
