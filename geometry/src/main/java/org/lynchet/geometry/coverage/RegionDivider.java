@@ -85,7 +85,11 @@ final class RegionDivider {
   }
 
   private Geometry inner(Headland headland) {
-    return InnerEdge.inside(polygons(headland.aroundHoles()), headland.widthMetres());
+    Geometry area = polygons(headland.aroundHoles());
+    HeadlandEnds ends = headland.ends();
+    return ends == null
+        ? InnerEdge.inside(area, headland.widthMetres())
+        : new EndHeadland(area, headland, ends).inside(headland.widthMetres());
   }
 
   private Geometry polygons(boolean withHoles) {
