@@ -247,7 +247,8 @@ class PlanSchemaTest {
                 "20 s",
                 "turn-radius",
                 "20 ft"))
-        .hasSize(16);
+        .containsAllEntriesOf(Map.of("where", "all-around", "end-angle", "30"))
+        .hasSize(18);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {
