@@ -147,9 +147,10 @@ final class EndHeadland {
         : OverlayNGRobust.overlay(area, headland, OverlayNG.DIFFERENCE);
   }
 
-  /** How far a place is from the nearest run, drawn on beyond its ends. */
-  List<LineString> runs() {
-    return bands.stream().map(Band::line).toList();
+  /** The runs, drawn on beyond their ends as far as their inner edges go. */
+  Geometry runs() {
+    return Rings.FACTORY.createMultiLineString(
+        bands.stream().map(Band::line).toArray(LineString[]::new));
   }
 
   /** Whether a part lies along a run, not merely near it or at its end. */
