@@ -12,6 +12,9 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 public final class Coverage implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** No strip: where cells of waterways lie. */
+  private static final int UNPLANTED = -1;
+
   private final Vertices vertices;
   private final ArrayList<Cell> cells;
 
@@ -43,13 +46,18 @@ public final class Coverage implements Serializable {
 
   /**
    * Joins cells below a minimum area to the neighbour in the same strip with which they share the
-   * longest edge.
+   * longest edge. Cells of waterways neither join nor are joined.
    *
    * @param minimumSquareMetres 0 joins nothing
    * @param stripOf the strip of a cell
    */
   public SmallCellsJoined joinSmall(double minimumSquareMetres, ToIntFunction<Cell> stripOf) {
-    return new SmallCells(vertices, cells, cell -> minimumSquareMetres, stripOf).join();
+    return new SmallCells(
+            vertices,
+            cells,
+            cell -> cell.region().planted() ? minimumSquareMetres : 0,
+            cell -> cell.region().planted() ? stripOf.applyAsInt(cell) : UNPLANTED)
+        .join();
   }
 
   /** Rounds every vertex to 9 decimals of a degree; still a coverage of valid polygons. */
@@ -89,6 +97,27 @@ public final class Coverage implements Serializable {
    */
   public Polygon inLonLat(Cell cell) {
     return Rings.polygon(vertices, cell.rings, Rings.Place.LON_LAT);
+  }
+
+  /**
+   * The waterways of a {@linkplain #rounded rounded} coverage, each connected one as a whole,
+   * though it is cut where the strips are.
+   */
+  public List<Waterway> waterways() {
+    List<Waterway> waterways = new ArrayList<>();
+    for (Piece piece : pieces(cell -> cell.region().planted() ? -1 : 0)) {
+      List<Cell> own = piece.cells().stream().map(cells::get).toList();
+      List<int[][]> joined =
+          FaceJoiner.join(vertices, Rings.Place.LON_LAT, own.stream().map(c -> c.rings).toList());
+      double area = own.stream().mapToDouble(this::areaSquareMetres).sum();
+      double parts = joined.stream().mapToDouble(part -> Rings.area(vertices, part)).sum();
+      for (int[][] part : joined) {
+        double share = joined.size() == 1 ? 1 : Rings.area(vertices, part) / parts;
+        waterways.add(
+            new Waterway(Rings.polygon(vertices, part, Rings.Place.LON_LAT), area * share));
+      }
+    }
+    return waterways;
   }
 
   /** The frame of the AB line. */

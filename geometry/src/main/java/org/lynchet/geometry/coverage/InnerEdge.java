@@ -3,6 +3,7 @@ package org.lynchet.geometry.coverage;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.util.GeometryEditor;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -41,8 +42,8 @@ final class InnerEdge {
   private final IndexedFacetDistance boundary;
   private final double width;
 
-  private InnerEdge(Geometry area, double width) {
-    this.boundary = new IndexedFacetDistance(area.getBoundary());
+  private InnerEdge(Geometry boundary, double width) {
+    this.boundary = new IndexedFacetDistance(boundary);
     this.width = width;
   }
 
@@ -55,21 +56,38 @@ final class InnerEdge {
    *     headlands wide
    */
   static Geometry inside(Geometry area, double widthMetres) {
+    Geometry drawn = drawn(area, -widthMetres);
+    return drawn.isEmpty() ? drawn : new InnerEdge(area.getBoundary(), widthMetres).settle(drawn);
+  }
+
+  /**
+   * What lies within a distance of a line, on both sides of it and round its ends.
+   *
+   * @param line a line, closed or not
+   * @param widthMetres above 0
+   * @return polygons, in the same way not always valid
+   */
+  static Geometry around(LineString line, double widthMetres) {
+    return new InnerEdge(line, widthMetres).settle(drawn(line, widthMetres));
+  }
+
+  private static Geometry drawn(Geometry around, double distance) {
     BufferParameters parameters = new BufferParameters(QUADRANT_SEGMENTS);
     parameters.setSimplifyFactor(
-        area.getNumPoints() > MANY_VERTICES ? SIMPLIFY_MANY / widthMetres : SIMPLIFY_FACTOR);
-    Geometry drawn = BufferOp.bufferOp(area, -widthMetres, parameters);
-    if (drawn.isEmpty()) {
-      return drawn;
-    }
-    InnerEdge edge = new InnerEdge(area, widthMetres);
+        around.getNumPoints() > MANY_VERTICES
+            ? SIMPLIFY_MANY / Math.abs(distance)
+            : SIMPLIFY_FACTOR);
+    return BufferOp.bufferOp(around, distance, parameters);
+  }
+
+  private Geometry settle(Geometry drawn) {
     return new GeometryEditor()
         .edit(
             drawn,
             new GeometryEditor.CoordinateOperation() {
               @Override
               public Coordinate[] edit(Coordinate[] line, Geometry component) {
-                return component instanceof LinearRing ? edge.settled(line) : line;
+                return component instanceof LinearRing ? settled(line) : line;
               }
             });
   }

@@ -15,24 +15,31 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.RingClipper;
 
-/** Divides a field by headland and management zones, all lines noded together. */
+/** Divides a field by headland, management zones and waterways, all lines noded together. */
 final class RegionDivider {
   /** Numbers of the areas in the arrangement. */
   private static final int FIELD = 0;
 
   private static final int INNER = 1;
-  private static final int FIRST_ZONE = 2;
+  private static final int WATERWAY = 2;
+  private static final int FIRST_ZONE = 3;
 
   private final FieldShape field;
   private final @Nullable Headland headland;
   private final List<ManagementZone> zones;
+  private final @Nullable Geometry waterways;
   private final Vertices vertices;
   private double overlap;
 
-  RegionDivider(FieldShape field, @Nullable Headland headland, List<ManagementZone> zones) {
+  RegionDivider(
+      FieldShape field,
+      @Nullable Headland headland,
+      List<ManagementZone> zones,
+      @Nullable Geometry waterways) {
     this.field = field;
     this.headland = headland;
     this.zones = zones;
+    this.waterways = waterways;
     this.vertices = new Vertices(field.vertices());
   }
 
@@ -47,9 +54,12 @@ final class RegionDivider {
     if (headland != null) {
       addArea(arrangement, inner(headland), INNER, line -> line);
     }
-    Envelope near = polygons(false).getEnvelopeInternal();
+    Envelope near = polygons(field, false).getEnvelopeInternal();
     near.expandBy(1);
     RingClipper clipper = new RingClipper(near);
+    if (waterways != null) {
+      addArea(arrangement, toOffset(waterways), WATERWAY, clipper::clip);
+    }
     for (int z = 0; z < zones.size(); z++) {
       Geometry area = toOffset(zones.get(z).area());
       addArea(arrangement, area, FIRST_ZONE + z, clipper::clip);
@@ -70,6 +80,9 @@ final class RegionDivider {
 
   private RegionLabel label(Arrangement.Face face) {
     boolean isHeadland = headland != null && !contains(face.areas, INNER);
+    if (contains(face.areas, WATERWAY)) {
+      return new RegionLabel(isHeadland, RegionLabel.WATERWAY);
+    }
     int firstZone = Arrays.binarySearch(face.areas, FIRST_ZONE);
     firstZone = firstZone < 0 ? -firstZone - 1 : firstZone;
     int inZones = face.areas.length - firstZone;
@@ -85,14 +98,19 @@ final class RegionDivider {
   }
 
   private Geometry inner(Headland headland) {
-    return InnerEdge.inside(polygons(headland.aroundHoles()), headland.widthMetres());
+    Geometry area = polygons(field, headland.aroundHoles());
+    HeadlandEnds ends = headland.ends();
+    return ends == null
+        ? InnerEdge.inside(area, headland.widthMetres())
+        : new EndHeadland(area, headland, ends).inside(headland.widthMetres());
   }
 
-  private Geometry polygons(boolean withHoles) {
+  /** A field in metres of the offset frame, with its holes or filled. */
+  static Geometry polygons(FieldShape field, boolean withHoles) {
     List<Polygon> polygons = new ArrayList<>();
     for (int[][] part : field.parts()) {
       int[][] rings = withHoles ? part : new int[][] {part[0]};
-      polygons.add(Rings.polygon(vertices, rings, Rings.Place.OFFSET));
+      polygons.add(Rings.polygon(field.vertices(), rings, Rings.Place.OFFSET));
     }
     return Rings.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
   }

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
 
-/** Holds a field divided by headland and management zones. */
+/** Holds a field divided by headland, management zones and waterways. */
 public final class Regions implements Serializable {
   private static final long serialVersionUID = 1L;
 
@@ -37,15 +38,38 @@ public final class Regions implements Serializable {
    */
   public static Regions divided(
       FieldShape field, @Nullable Headland headland, List<ManagementZone> zones) {
-    return headland == null && zones.isEmpty()
+    return divided(field, headland, zones, null);
+  }
+
+  /**
+   * Divides a field, waterways too.
+   *
+   * @param waterways a valid polygon or multipolygon of longitudes (x) and latitudes (y) in degrees
+   *     that is not planted, over headland and management zones; or null for none
+   */
+  public static Regions divided(
+      FieldShape field,
+      @Nullable Headland headland,
+      List<ManagementZone> zones,
+      @Nullable Geometry waterways) {
+    return headland == null && zones.isEmpty() && waterways == null
         ? whole(field)
-        : new RegionDivider(field, headland, zones).divide();
+        : new RegionDivider(field, headland, zones, waterways).divide();
   }
 
   /** Measures what is cut into strips: all but the headland. */
   public CrossSection insideHeadland() {
     return new CrossSection(
         vertices, regions.stream().filter(region -> !region.label.headland()).toList());
+  }
+
+  /** Measures what is planted in strips: all but headland and waterways. */
+  public CrossSection plantedInsideHeadland() {
+    return new CrossSection(
+        vertices,
+        regions.stream()
+            .filter(region -> !region.label.headland() && region.label.planted())
+            .toList());
   }
 
   /** The labels of the regions. */
@@ -84,7 +108,7 @@ public final class Regions implements Serializable {
                     cell.region().managementZone() == RegionLabel.NO_ZONE
                         ? Double.POSITIVE_INFINITY
                         : 0,
-                cell -> cell.region().headland() ? 0 : 1)
+                cell -> !cell.region().planted() ? 2 : cell.region().headland() ? 0 : 1)
             .join().coverage().cells().stream()
                 .map(cell -> new Region(cell.region(), cell.rings))
                 .toList();

@@ -37,6 +37,15 @@ class PartitionPropertyTest {
         .cut(RandomFields.cuts(random, field.getEnvelopeInternal()));
   }
 
+  @Property(seed = "7", tries = 60, shrinking = ShrinkingMode.OFF)
+  void headlandWhereRowsEnd(@ForAll("seeds") long seed) {
+    Random random = new Random(seed);
+    Geometry field = RandomFields.any(random);
+    TestField.of(field)
+        .endHeadland(1 + 40 * random.nextDouble(), random.nextBoolean())
+        .cut(RandomFields.cuts(random, field.getEnvelopeInternal()));
+  }
+
   @Property(seed = "3", tries = 60, shrinking = ShrinkingMode.OFF)
   void headlandAndManagementZones(@ForAll("seeds") long seed) {
     Random random = new Random(seed);

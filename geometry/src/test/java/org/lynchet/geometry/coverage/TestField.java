@@ -55,6 +55,13 @@ final class TestField {
     return this;
   }
 
+  /** A headland only where rows end, along the AB line. */
+  TestField endHeadland(double widthMetres, boolean aroundHoles) {
+    HeadlandEnds ends = new HeadlandEnds(30, RowDirection.ALONG_AB_LINE);
+    headland = new Headland(widthMetres, aroundHoles, ends);
+    return this;
+  }
+
   TestField zone(String wkt) {
     return zone(read(wkt));
   }

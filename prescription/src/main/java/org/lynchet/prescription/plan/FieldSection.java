@@ -18,12 +18,19 @@ final class FieldSection {
         keys.find("management-zones", KeyReader.keys(FieldSection::zoneMap));
     boolean zonesWhole = zones.isPresent() || !keys.has("management-zones");
     Area minimumPiece = keys.find("minimum-piece", QuantityText.AREA).orElse(MINIMUM_PIECE);
+    Optional<String> waterways = keys.find("waterways", NameText::file);
     boolean repair = keys.find("repair", WordText::flag).orElse(false);
     if (name.isEmpty() || boundary.isEmpty() || !zonesWhole) {
       return Optional.empty();
     }
     return Optional.of(
-        new PlannedField(name.get(), boundary.get(), zones.orElse(null), minimumPiece, repair));
+        new PlannedField(
+            name.get(),
+            boundary.get(),
+            zones.orElse(null),
+            minimumPiece,
+            repair,
+            waterways.orElse(null)));
   }
 
   private static Optional<ManagementZoneMap> zoneMap(KeyReader keys) {

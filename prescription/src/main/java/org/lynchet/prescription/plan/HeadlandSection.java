@@ -4,6 +4,15 @@ import java.util.Optional;
 
 /** Reads the section {@code headland}. */
 final class HeadlandSection {
+  private static final double END_ANGLE = 30;
+  private static final String ANGLES = "degrees, more than 0 and less than 90";
+
+  /** Where the headland lies. */
+  private enum Where {
+    ALL_AROUND,
+    ENDS
+  }
+
   private final Machines machines;
   private final SeedingReader seedings;
 
@@ -19,10 +28,36 @@ final class HeadlandSection {
     Optional<Seeding> seeding =
         seedings.read(keys, "headland", crop, planter.flatMap(machines::findPlanter));
     boolean aroundHoles = keys.find("around-holes", WordText::flag).orElse(true);
+    Optional<Where> where = keys.find("where", WordText.oneOf(Where.class));
+    Optional<Double> endAngle = keys.find("end-angle", NumberText.degrees(ANGLES));
+    checkEndAngle(keys, endAngle, where);
     return passes.isPresent() && planter.isPresent() && crop.isPresent() && seeding.isPresent()
         ? Optional.of(
             new PlannedHeadland(
-                passes.get(), planter.get(), aroundHoles, crop.get(), seeding.get()))
+                passes.get(),
+                planter.get(),
+                aroundHoles,
+                crop.get(),
+                seeding.get(),
+                where.equals(Optional.of(Where.ENDS)) ? endAngle.orElse(END_ANGLE) : null))
         : Optional.empty();
+  }
+
+  private static void checkEndAngle(
+      KeyReader keys, Optional<Double> endAngle, Optional<Where> where) {
+    boolean allAround = !keys.has("where") || where.equals(Optional.of(Where.ALL_AROUND));
+    if (endAngle.isPresent() && !(endAngle.get() > 0 && endAngle.get() < 90)) {
+      keys.fault(
+          "end-angle",
+          "the angle is out of range",
+          ANGLES,
+          "write the angle between rows and boundary above which headland is needed, such as 30");
+    } else if (keys.has("end-angle") && allAround) {
+      keys.fault(
+          "end-angle",
+          "this headland lies all around, whatever the angle",
+          "end-angle together with where: ends",
+          "add where: ends, or remove end-angle");
+    }
   }
 }

@@ -12,14 +12,26 @@ import org.lynchet.prescription.quantity.Area;
  * @param managementZones the map of management zones, or null for none
  * @param minimumPiece pieces below this area join a neighbour of their strip; 0 joins nothing
  * @param repair whether a self-intersecting boundary is repaired rather than refused
+ * @param waterways the file of areas that are driven across but not planted, or null for none
  */
 public record PlannedField(
     String name,
     String boundary,
     @Nullable ManagementZoneMap managementZones,
     Area minimumPiece,
-    boolean repair)
+    boolean repair,
+    @Nullable String waterways)
     implements Serializable {
+
+  /** A field without waterways. */
+  public PlannedField(
+      String name,
+      String boundary,
+      @Nullable ManagementZoneMap managementZones,
+      Area minimumPiece,
+      boolean repair) {
+    this(name, boundary, managementZones, minimumPiece, repair, null);
+  }
 
   /**
    * A map of management zones.

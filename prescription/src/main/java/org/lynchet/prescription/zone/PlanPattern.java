@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.coverage.Headland;
+import org.lynchet.geometry.coverage.HeadlandEnds;
+import org.lynchet.geometry.coverage.RowDirection;
 import org.lynchet.geometry.strip.PatternStrip;
 import org.lynchet.geometry.strip.StripPattern;
 import org.lynchet.prescription.machine.Planter;
@@ -39,11 +41,14 @@ final class PlanPattern {
   /** The headland of the plan, or null for none. */
   static @Nullable Headland headland(Plan plan) {
     PlannedHeadland headland = plan.headland();
-    return headland == null
-        ? null
-        : new Headland(
-            headland.passes() * planter(plan, headland.plantedBy()).workingWidthMetres(),
-            headland.aroundHoles());
+    if (headland == null) {
+      return null;
+    }
+    Double endAngle = headland.endAngleDegrees();
+    return new Headland(
+        headland.passes() * planter(plan, headland.plantedBy()).workingWidthMetres(),
+        headland.aroundHoles(),
+        endAngle == null ? null : new HeadlandEnds(endAngle, RowDirection.ALONG_AB_LINE));
   }
 
   /** The planter of that name; a plan that was read has it. */

@@ -155,6 +155,13 @@ class PlanFaultTest {
             "strips[0].border.sides",
             "not known",
             "both, left, right"),
+        row("where: ends", "where: §end", "headland.where", "mean 'ends'?", "all-around, ends"),
+        row("where: ends", "where: §[ends]", "headland.where", "not known", "all-around, ends"),
+        row("angle: 40", "angle: §0", "headland.end-angle", "out of range", "more than 0"),
+        row("angle: 40", "angle: §90", "headland.end-angle", "out of range", "less than 90"),
+        row("angle: 40", "angle: §-5", "headland.end-angle", "out of range", "such as 30"),
+        row("angle: 40", "angle: §40°", "headland.end-angle", "not a number", "less than 90"),
+        row("waterways.geojson", "§{}", "field.waterways", "keys with", "1 to 1024"),
         row("strip-edge", "§edge", "guidance.ab-line-is", "not known", "pass-centre, strip-edge"),
         row(
             "repair: true",

@@ -52,6 +52,7 @@ class PlanFileTest {
         .isEqualTo(new ManagementZoneMap("soils.geojson", "zone", "low"));
     assertThat(plan.field().minimumPiece().squareMetres()).isCloseTo(40.468564224, within(1e-12));
     assertThat(plan.field().repair()).isTrue();
+    assertThat(plan.field().waterways()).isEqualTo("waterways.geojson");
     assertThat(plan.guidance())
         .isEqualTo(
             new PlannedGuidance(
@@ -121,7 +122,12 @@ class PlanFileTest {
     assertThat(plan.headland())
         .isEqualTo(
             new PlannedHeadland(
-                2, "corn-planter", false, "corn", everywhere("tall-108", 32_000, "headland.rate")));
+                2,
+                "corn-planter",
+                false,
+                "corn",
+                everywhere("tall-108", 32_000, "headland.rate"),
+                40.0));
     assertThat(plan.strips()).hasSize(2);
     PlannedStrip corn = plan.strips().get(0);
     assertThat(corn.passes()).isEqualTo(1);

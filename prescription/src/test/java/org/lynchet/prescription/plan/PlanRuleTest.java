@@ -102,6 +102,10 @@ class PlanRuleTest {
   static List<FaultCase> strips() {
     String limits = "0, or 20000 seeds/ac to 45000 seeds/ac";
     return List.of(
+        row("where: ends", "where: all-around", "", "", "")
+            .at("end-angle: 40", "headland.end-angle", "lies all around", "add where: ends"),
+        row("  where: ends\n", "", "", "", "")
+            .at("end-angle: 40", "headland.end-angle", "lies all around", "remove end-angle"),
         row("34000 seeds/ac", "§45001 seeds/ac", "strips[0].centre.rate", "of planter", limits),
         row("34000 seeds/ac", "§4 seeds/m2", "strips[0].centre.rate", "rate-limits", limits),
         row("32000 seeds/ac", "§19999 seeds/ac", "headland.rate", "'corn-planter'", limits),

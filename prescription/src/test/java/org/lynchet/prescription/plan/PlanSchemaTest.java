@@ -250,7 +250,8 @@ class PlanSchemaTest {
                 "20 ft",
                 "version",
                 "4.3"))
-        .hasSize(17);
+        .containsAllEntriesOf(Map.of("where", "all-around", "end-angle", "30"))
+        .hasSize(19);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {

@@ -16,6 +16,7 @@ final class PlanTexts {
         name: Sandhill East
         boundary: sandhill-east.geojson
         management-zones: {file: soils.geojson, attribute: zone, elsewhere: low}
+        waterways: waterways.geojson
         minimum-piece: 0.01 ac
         repair: true
       guidance:
@@ -56,6 +57,8 @@ final class PlanTexts {
         product: tall-108
         rate: 32000 seeds/ac
         around-holes: false
+        where: ends
+        end-angle: 40
       strips:
         - crop: corn
           planted-by: corn-planter
