@@ -19,6 +19,7 @@ public final class OffsetFrame implements Serializable {
   private final PlaneFrame plane;
   private final double originEast;
   private final double originNorth;
+  private final double planeHeadingRadians;
   private final double sin;
   private final double cos;
   private final double headingDegrees;
@@ -28,6 +29,7 @@ public final class OffsetFrame implements Serializable {
     this.plane = plane;
     this.originEast = a.x;
     this.originNorth = a.y;
+    this.planeHeadingRadians = planeHeadingRadians;
     this.sin = Math.sin(planeHeadingRadians);
     this.cos = Math.cos(planeHeadingRadians);
     double heading = Math.toDegrees(planeHeadingRadians - trueNorthRadians) % 360;
@@ -59,6 +61,30 @@ public final class OffsetFrame implements Serializable {
     double trueNorth = plane.trueNorthRadians(a.x, a.y);
     return new OffsetFrame(
         plane, plane.toPlane(a.x, a.y), trueNorth + Math.toRadians(headingDegrees), trueNorth);
+  }
+
+  /**
+   * The frame of a parallel line.
+   *
+   * @param metres how far it lies to the right; negative to the left
+   */
+  public OffsetFrame movedRight(double metres) {
+    Coordinate a = new Coordinate(originEast + metres * cos, originNorth - metres * sin);
+    Coordinate lonLat = plane.toLonLat(a.x, a.y);
+    return new OffsetFrame(
+        plane, a, planeHeadingRadians, plane.trueNorthRadians(lonLat.x, lonLat.y));
+  }
+
+  /**
+   * The frame of the line turned about A.
+   *
+   * @param radians clockwise
+   */
+  public OffsetFrame turned(double radians) {
+    Coordinate a = new Coordinate(originEast, originNorth);
+    Coordinate lonLat = plane.toLonLat(a.x, a.y);
+    return new OffsetFrame(
+        plane, a, planeHeadingRadians + radians, plane.trueNorthRadians(lonLat.x, lonLat.y));
   }
 
   /** Converts degrees of longitude and latitude to offset (x) and metres along the line (y). */
