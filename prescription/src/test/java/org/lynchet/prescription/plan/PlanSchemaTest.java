@@ -66,7 +66,8 @@ class PlanSchemaTest {
         PlanTexts.FULL.replace("bean-2.4", "1108"),
         PlanTexts.FULL.replace("95 %", "95%"),
         PlanTexts.FULL.replace("repair: true", "repair: yes"),
-        PlanTexts.FULL.replace("crop: corn", "crop: 7"),
+        PlanTexts.FULL.replace("crop: corn", "crop: 7").replace("{corn: 40", "{7: 40"),
+        PlanTexts.FULL.replace("{from: 350, to: 10.5, step: 5}", "[0, 359.99, 90.0]"),
         PlanTexts.FULL.replace("32000 seeds/ac", "{low: 32e3 seeds/ac, high: 0 seeds/ha}"));
   }
 
@@ -85,9 +86,11 @@ class PlanSchemaTest {
             "'0 in' is out", // likewise
             "'1e999 in' is out", // likewise
             "'101 %' is out", // likewise
+            "'140 %' is out", // likewise
             "42 bytes", // a schema counts characters
             "'2027-02-30'", // the calendar
             "same point", // two values
+            "719 headings are", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise
             "'012'", // a number of YAML that JSON has not
@@ -96,7 +99,8 @@ class PlanSchemaTest {
             PlanFaultTest.keysAndNames(),
             PlanFaultTest.quantities(),
             PlanFaultTest.numbersWordsAndDates(),
-            PlanRuleTest.abLine())
+            PlanRuleTest.abLine(),
+            PlanRuleTest.placement())
         .flatMap(List::stream)
         .filter(row -> beyondSchemas.stream().noneMatch(row.what()::contains));
   }
@@ -126,7 +130,7 @@ class PlanSchemaTest {
             .addAll(List.of(fault.allowed().split(", ")));
       }
     }
-    assertThat(ofReader).isEqualTo(ofSchema).hasSize(15);
+    assertThat(ofReader).isEqualTo(ofSchema).hasSize(17);
   }
 
   /** Puts a star for the names that a grower chooses. */
@@ -146,7 +150,7 @@ class PlanSchemaTest {
     if (node.isArray()) {
       node.forEach(item -> addUnknownKeys(item, path));
     }
-    boolean namesOfGrower = path.matches("\\.(machines|products)|.*\\.rate");
+    boolean namesOfGrower = path.matches("\\.(machines|products)|.*\\.(rate|wanted-shares)");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
       keys.put("zzzz", 1);
     }
@@ -210,7 +214,11 @@ class PlanSchemaTest {
                     "30 in, hoppers: row-unit, speed: 5 mph, efficiency: 65 %, turn-time: 20 s,"
                         + " turn-radius: 20 ft}")
                 .replace("geojson}", "geojson, minimum-piece: 10 m2, repair: false}")
-                .replace("92.5}", "92.5}, ab-line-is: pass-centre")
+                .replace(
+                    "92.5}",
+                    "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
+                        + " point-rows: 0.5, headland: 0.2, crop-shares: 1, piece: 50 m2,"
+                        + " turn: 25 m2}")
             + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
@@ -247,7 +255,23 @@ class PlanSchemaTest {
                 "20 s",
                 "turn-radius",
                 "20 ft"))
-        .hasSize(16);
+        .containsAllEntriesOf(
+            Map.of(
+                "placement",
+                "fixed",
+                "partial-pass",
+                "1",
+                "point-rows",
+                "0.5",
+                "headland",
+                "0.2",
+                "crop-shares",
+                "1",
+                "piece",
+                "50 m2",
+                "turn",
+                "25 m2"))
+        .hasSize(23);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {
