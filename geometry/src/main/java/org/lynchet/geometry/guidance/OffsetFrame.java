@@ -30,8 +30,8 @@ public final class OffsetFrame implements Serializable {
     this.originEast = a.x;
     this.originNorth = a.y;
     this.planeHeadingRadians = planeHeadingRadians;
-    this.sin = Math.sin(planeHeadingRadians);
-    this.cos = Math.cos(planeHeadingRadians);
+    this.sin = StrictMath.sin(planeHeadingRadians);
+    this.cos = StrictMath.cos(planeHeadingRadians);
     double heading = Math.toDegrees(planeHeadingRadians - trueNorthRadians) % 360;
     heading = heading < 0 ? heading + 360 : heading;
     // The least negative headings come to 360 itself.
@@ -49,7 +49,7 @@ public final class OffsetFrame implements Serializable {
     if (from.equals2D(to)) {
       throw new IllegalArgumentException("A equals B");
     }
-    double heading = Math.atan2(to.x - from.x, to.y - from.y);
+    double heading = StrictMath.atan2(to.x - from.x, to.y - from.y);
     return new OffsetFrame(plane, from, heading, plane.trueNorthRadians(a.x, a.y));
   }
 

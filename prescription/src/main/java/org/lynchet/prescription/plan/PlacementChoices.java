@@ -9,7 +9,7 @@ import java.util.Map;
 /**
  * Where the pattern starts, and which way it runs.
  *
- * @param placement whether the AB line stays where the plan has it
+ * @param kind whether the AB line stays where the plan has it
  * @param headingsDegrees further headings to try, degrees clockwise from true north, [0, 360);
  *     empty to keep the AB line's own
  * @param weights what a placement costs
@@ -17,7 +17,7 @@ import java.util.Map;
  *     the pattern
  */
 public record PlacementChoices(
-    Placement placement,
+    Kind kind,
     List<Double> headingsDegrees,
     PlacementWeights weights,
     Map<String, Double> wantedShares)
@@ -25,7 +25,7 @@ public record PlacementChoices(
 
   /** The AB line of the plan. */
   public static final PlacementChoices FIXED =
-      new PlacementChoices(Placement.FIXED, List.of(), PlacementWeights.DEFAULT, Map.of());
+      new PlacementChoices(Kind.FIXED, List.of(), PlacementWeights.DEFAULT, Map.of());
 
   /** Copies the list and the map, keeping its order. */
   public PlacementChoices {
@@ -34,7 +34,7 @@ public record PlacementChoices(
   }
 
   /** What becomes of the AB line. */
-  public enum Placement {
+  public enum Kind {
     /** It stays where the plan has it. */
     FIXED,
     /** It moves to where the least is lost. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.lynchet.prescription.plan.PlacementChoices.Placement;
+import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlanNode.Listing;
 import org.lynchet.prescription.plan.PlanNode.Mapping;
 
@@ -26,7 +26,7 @@ final class PlacementSection {
   static PlacementChoices read(KeyReader guidance) {
     PlacementChoices other = PlacementChoices.FIXED;
     return new PlacementChoices(
-        guidance.find("placement", WordText.oneOf(Placement.class)).orElse(other.placement()),
+        guidance.find("placement", WordText.oneOf(Kind.class)).orElse(other.kind()),
         guidance.find("headings", HeadingList::read).orElse(other.headingsDegrees()),
         guidance.find("weights", KeyReader.keys(PlacementSection::weights)).orElse(other.weights()),
         guidance

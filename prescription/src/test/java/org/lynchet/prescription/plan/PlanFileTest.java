@@ -25,7 +25,7 @@ import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.machine.Toolbar;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
-import org.lynchet.prescription.plan.PlacementChoices.Placement;
+import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
@@ -61,7 +61,7 @@ class PlanFileTest {
                     new Position(-94.1021, 43.5512), new Position(-94.0933, 43.5513)),
                 AbLineIs.STRIP_EDGE,
                 new PlacementChoices(
-                    Placement.BEST,
+                    Kind.BEST,
                     List.of(350.0, 355.0, 0.0, 5.0, 10.0),
                     new PlacementWeights(
                         2,
