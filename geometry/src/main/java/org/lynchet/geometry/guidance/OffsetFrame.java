@@ -19,6 +19,7 @@ public final class OffsetFrame implements Serializable {
   private final PlaneFrame plane;
   private final double originEast;
   private final double originNorth;
+  private final double planeHeadingRadians;
   private final double sin;
   private final double cos;
   private final double headingDegrees;
@@ -28,8 +29,9 @@ public final class OffsetFrame implements Serializable {
     this.plane = plane;
     this.originEast = a.x;
     this.originNorth = a.y;
-    this.sin = Math.sin(planeHeadingRadians);
-    this.cos = Math.cos(planeHeadingRadians);
+    this.planeHeadingRadians = planeHeadingRadians;
+    this.sin = StrictMath.sin(planeHeadingRadians);
+    this.cos = StrictMath.cos(planeHeadingRadians);
     double heading = Math.toDegrees(planeHeadingRadians - trueNorthRadians) % 360;
     heading = heading < 0 ? heading + 360 : heading;
     // The least negative headings come to 360 itself.
@@ -47,7 +49,7 @@ public final class OffsetFrame implements Serializable {
     if (from.equals2D(to)) {
       throw new IllegalArgumentException("A equals B");
     }
-    double heading = Math.atan2(to.x - from.x, to.y - from.y);
+    double heading = StrictMath.atan2(to.x - from.x, to.y - from.y);
     return new OffsetFrame(plane, from, heading, plane.trueNorthRadians(a.x, a.y));
   }
 
@@ -59,6 +61,30 @@ public final class OffsetFrame implements Serializable {
     double trueNorth = plane.trueNorthRadians(a.x, a.y);
     return new OffsetFrame(
         plane, plane.toPlane(a.x, a.y), trueNorth + Math.toRadians(headingDegrees), trueNorth);
+  }
+
+  /**
+   * The frame of a parallel line.
+   *
+   * @param metres how far it lies to the right; negative to the left
+   */
+  public OffsetFrame movedRight(double metres) {
+    Coordinate a = new Coordinate(originEast + metres * cos, originNorth - metres * sin);
+    Coordinate lonLat = plane.toLonLat(a.x, a.y);
+    return new OffsetFrame(
+        plane, a, planeHeadingRadians, plane.trueNorthRadians(lonLat.x, lonLat.y));
+  }
+
+  /**
+   * The frame of the line turned about A.
+   *
+   * @param radians clockwise
+   */
+  public OffsetFrame turned(double radians) {
+    Coordinate a = new Coordinate(originEast, originNorth);
+    Coordinate lonLat = plane.toLonLat(a.x, a.y);
+    return new OffsetFrame(
+        plane, a, planeHeadingRadians + radians, plane.trueNorthRadians(lonLat.x, lonLat.y));
   }
 
   /** Converts degrees of longitude and latitude to offset (x) and metres along the line (y). */

@@ -12,6 +12,8 @@ import java.io.Serializable;
  */
 public record Pass(int number, double leftMetres, int rows, double rowSpacingMetres)
     implements Serializable {
+  /** A piece that ends this near to an edge, in metres, reaches it: steering is not that exact. */
+  public static final double REACHES_METRES = 0.01;
 
   /** Offset of the right edge of its swath. */
   public double rightMetres() {
@@ -26,5 +28,11 @@ public record Pass(int number, double leftMetres, int rows, double rowSpacingMet
   /** Offset of a row, 1 to {@link #rows}. */
   public double rowMetres(int row) {
     return leftMetres + (row - 0.5) * rowSpacingMetres;
+  }
+
+  /** Whether what lies between two offsets reaches both edges of its swath. */
+  public boolean isFilledBy(double minOffsetMetres, double maxOffsetMetres) {
+    return minOffsetMetres <= leftMetres + REACHES_METRES
+        && maxOffsetMetres >= rightMetres() - REACHES_METRES;
   }
 }

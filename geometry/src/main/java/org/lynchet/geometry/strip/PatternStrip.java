@@ -43,6 +43,11 @@ public record PatternStrip(
     return passes * rowsPerPass;
   }
 
+  /** Width of one of its passes. */
+  public double passWidthMetres() {
+    return rowsPerPass * rowSpacingMetres;
+  }
+
   /** Width of the strip. */
   public double widthMetres() {
     return rows() * rowSpacingMetres;

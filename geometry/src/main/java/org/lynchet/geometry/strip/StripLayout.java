@@ -28,11 +28,11 @@ public final class StripLayout implements Serializable {
     for (int i = 0; i < planted.size(); i++) {
       Place place = planted.get(i);
       PatternStrip strip = place.strip();
-      double width = strip.rowsPerPass() * strip.rowSpacingMetres();
       List<Pass> passes = new ArrayList<>();
       for (int p = 0; p < strip.passes(); p++) {
-        double left = place.leftMetres() + p * width;
-        passes.add(new Pass(++pass, left, strip.rowsPerPass(), strip.rowSpacingMetres()));
+        passes.add(
+            new Pass(
+                ++pass, place.passLeftMetres(p), strip.rowsPerPass(), strip.rowSpacingMetres()));
       }
       boolean left = i > 0 && isOtherCrop(planted.get(i - 1), place);
       boolean right = i + 1 < planted.size() && isOtherCrop(place, planted.get(i + 1));

@@ -46,12 +46,21 @@ public final class StripPattern implements Serializable {
   public static StripPattern fromPassCentre(List<PatternStrip> strips) {
     StripPattern edge = fromStripEdge(strips);
     PatternStrip first = strips.get(0);
-    return new StripPattern(edge.strips, -first.rowsPerPass() * first.rowSpacingMetres() / 2);
+    return new StripPattern(edge.strips, -first.passWidthMetres() / 2);
   }
 
   /** The AB line is the left edge of the first strip. */
   public static StripPattern fromStripEdge(List<PatternStrip> strips) {
     return new StripPattern(strips, 0);
+  }
+
+  /**
+   * The same pattern elsewhere.
+   *
+   * @param metres how far it lies to the right; negative to the left
+   */
+  public StripPattern shifted(double metres) {
+    return new StripPattern(strips, originMetres + metres);
   }
 
   /** The strips of one period, left to right. */
@@ -64,6 +73,11 @@ public final class StripPattern implements Serializable {
     return period;
   }
 
+  /** Offset of the left edge of its first strip at the AB line. */
+  public double originMetres() {
+    return originMetres;
+  }
+
   /**
    * Lays the pattern over a field.
    *
@@ -72,6 +86,14 @@ public final class StripPattern implements Serializable {
    * @param field what of it lies between offsets; strips with no area are left out
    */
   public StripLayout over(double minOffsetMetres, double maxOffsetMetres, FieldAreas field) {
+    return StripLayout.of(placesOver(minOffsetMetres, maxOffsetMetres, field));
+  }
+
+  /**
+   * The places of the strips that {@link #over} lays, left to right: all that is needed where many
+   * placements are tried.
+   */
+  public List<Place> placesOver(double minOffsetMetres, double maxOffsetMetres, FieldAreas field) {
     double from = Math.min(minOffsetMetres + OVERHANG_METRES, maxOffsetMetres);
     double to = Math.max(maxOffsetMetres - OVERHANG_METRES, from);
     long first = indexAt(from);
@@ -90,7 +112,7 @@ public final class StripPattern implements Serializable {
         planted.add(reached.get(i));
       }
     }
-    return StripLayout.of(planted);
+    return planted;
   }
 
   /**
@@ -101,7 +123,13 @@ public final class StripPattern implements Serializable {
    * @param strip that strip
    * @param leftMetres offset of its left edge
    */
-  record Place(long index, int inPattern, PatternStrip strip, double leftMetres) {}
+  public record Place(long index, int inPattern, PatternStrip strip, double leftMetres) {
+
+    /** Offset of the left edge of a pass, counted from 0. */
+    public double passLeftMetres(int pass) {
+      return leftMetres + pass * strip.passWidthMetres();
+    }
+  }
 
   private Place place(long index) {
     int inPattern = (int) Math.floorMod(index, (long) leftEdges.length);

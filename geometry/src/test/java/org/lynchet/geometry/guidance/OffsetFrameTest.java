@@ -60,6 +60,36 @@ class OffsetFrameTest {
     }
   }
 
+  /** A parallel line: what lay on it lies that much less to the right, and as far along. */
+  @ParameterizedTest
+  @ValueSource(doubles = {9.144, -100.3, 0})
+  void movedRight(double metres) {
+    PlaneFrame plane = PlaneFrame.centredOn(LONGITUDE, 43);
+    OffsetFrame frame = OffsetFrame.onHeading(plane, new Coordinate(LONGITUDE, 43), 77);
+    OffsetFrame moved = frame.movedRight(metres);
+    Coordinate at = frame.toLonLat(250, -400);
+    Coordinate seen = moved.toOffset(at.x, at.y);
+    assertThat(seen.x).isCloseTo(250 - metres, within(1e-7));
+    assertThat(seen.y).isCloseTo(-400, within(1e-7));
+    assertThat(distanceRightOf(new Coordinate(LONGITUDE, 43), 77, moved.toLonLat(0, 0)))
+        .isCloseTo(metres, within(1e-4));
+  }
+
+  /** A stays, and the new heading is that of a geodesic from A. */
+  @ParameterizedTest
+  @CsvSource({"10, 30", "350, 20", "90, -100", "0, 180"})
+  void turned(double heading, double degrees) {
+    PlaneFrame plane = PlaneFrame.centredOn(LONGITUDE - 0.01, 43);
+    Coordinate a = new Coordinate(LONGITUDE, 43);
+    OffsetFrame turned = OffsetFrame.onHeading(plane, a, heading).turned(Math.toRadians(degrees));
+    double expected = (heading + degrees + 360) % 360;
+    assertThat(turned.headingDegrees()).isCloseTo(expected, within(1e-9));
+    GeodesicData on = EARTH.Direct(a.y, a.x, expected, 1000);
+    Coordinate seen = turned.toOffset(on.lon2, on.lat2);
+    assertThat(seen.x).isCloseTo(0, within(1e-3));
+    assertThat(seen.y).isCloseTo(1000, within(1e-3));
+  }
+
   /** Distance to the nearest place of a geodesic, by ternary search; positive to its right. */
   private static double distanceRightOf(Coordinate a, double azimuth, Coordinate at) {
     double low = -8000;

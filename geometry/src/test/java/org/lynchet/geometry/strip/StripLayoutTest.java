@@ -57,6 +57,18 @@ narrower than 2 cm           | edge   | 4C1,1 4S1,1         | 3.995 4.005  | S 4
     }
   }
 
+  /** A pattern shifted by 1 m over a field lies as the pattern over the field 1 m to the left. */
+  @Test
+  void shifted() {
+    StripPattern pattern = pattern("centre", "4C1,1 4S1,1");
+    StripLayout there = pattern.shifted(1).over(0.5, 12.5, solid(0.5, 12.5));
+    StripLayout here = pattern.over(-0.5, 11.5, solid(-0.5, 11.5));
+    assertThat(there.strips())
+        .extracting(Strip::leftMetres)
+        .containsExactlyElementsOf(here.strips().stream().map(s -> s.leftMetres() + 1).toList());
+    assertThat(pattern.shifted(1).originMetres()).isEqualTo(pattern.originMetres() + 1);
+  }
+
   @Test
   @DisplayName(
       "a strip that falls in the gap between two parts of a field is left out, and neither"

@@ -19,14 +19,19 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.geometry.strip.Bands;
 import org.lynchet.geometry.strip.PatternStrip;
 import org.lynchet.geometry.strip.StripPattern;
+import org.lynchet.geometry.sweep.SweptField;
 import org.lynchet.integration.parcels.ParcelPlans;
 import org.lynchet.integration.parcels.Pattern;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.placement.PlacementReader;
+import org.lynchet.prescription.placement.PlacementTerms;
+import org.lynchet.prescription.plan.PlacementWeights;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.PlanPattern;
 
 /**
  * Holds one boundary and makes its zones in the ways that are held against each other; each begins
@@ -110,6 +115,25 @@ public final class BenchField {
       polygons.add(rounded.inLonLat(cell));
     }
     return polygons;
+  }
+
+  /** The field in the offset frame. */
+  List<Polygon> inOffsetFrame() {
+    Coverage whole = Coverage.cut(Regions.whole(FieldShape.of(boundary, frame())), new double[0]);
+    return whole.cells().stream().map(whole::inOffsetFrame).toList();
+  }
+
+  /** The least cost among placements of the plan's pattern at so many start offsets. */
+  double leastCost(SweptField swept, int offsets) {
+    StripPattern pattern = PlanPattern.of(plan);
+    PlacementReader reader = new PlacementReader(plan, pattern, swept, 0);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < offsets; i++) {
+      double shift = pattern.periodMetres() * i / offsets;
+      PlacementTerms terms = reader.read(pattern.shifted(shift));
+      least = Math.min(least, terms.costSquareMetres(PlacementWeights.DEFAULT));
+    }
+    return least;
   }
 
   /** The yardstick: the same zones by intersecting, there and back through the same frame. */

@@ -12,16 +12,14 @@ final class GuidanceSection {
   private static final String FORMS =
       "{a: [lon, lat], b: [lon, lat]} or {through: [lon, lat], heading: degrees}";
 
-  private static final String HEADING =
-      "degrees clockwise from true north, 0 or more and less than 360";
-
   private GuidanceSection() {}
 
   static Optional<PlannedGuidance> read(KeyReader keys) {
     Optional<Line> line = keys.get("ab-line", KeyReader.keys(GuidanceSection::line));
     AbLineIs is =
         keys.find("ab-line-is", WordText.oneOf(AbLineIs.class)).orElse(AbLineIs.PASS_CENTRE);
-    return line.map(l -> new PlannedGuidance(l, is));
+    PlacementChoices placement = PlacementSection.read(keys);
+    return line.map(l -> new PlannedGuidance(l, is, placement));
   }
 
   private static Optional<Line> line(KeyReader keys) {
@@ -65,17 +63,9 @@ final class GuidanceSection {
 
   private static Optional<Line> onePoint(KeyReader keys) {
     Optional<Position> through = keys.get("through", PositionText::read);
-    Optional<Double> heading = keys.get("heading", NumberText.degrees(HEADING));
-    if (heading.isPresent() && !(heading.get() >= 0 && heading.get() < 360)) {
-      keys.fault(
-          "heading",
-          "the heading is out of range",
-          HEADING,
-          heading.get() == 360 ? "write 0" : "add or take away 360");
-      return Optional.empty();
-    }
+    Optional<Double> heading = keys.get("heading", HeadingText::read);
     return through.isPresent() && heading.isPresent()
-        ? Optional.of(new ThroughPoint(through.get(), heading.get() + 0.0))
+        ? Optional.of(new ThroughPoint(through.get(), heading.get()))
         : Optional.empty();
   }
 }

@@ -31,6 +31,7 @@ final class PlanBinding {
     Optional<PlannedHeadland> headland =
         keys.find("headland", KeyReader.keys(new HeadlandSection(machines, seedings)::read));
     Optional<List<PlannedStrip>> strips = new StripSection(machines, seedings).read(keys);
+    strips.ifPresent(read -> PlacementSection.checkCrops(keys, read, faults));
     Map<String, Product> products = new ProductSection(productCrops).read(keys);
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);

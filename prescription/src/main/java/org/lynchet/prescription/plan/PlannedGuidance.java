@@ -7,8 +7,15 @@ import java.io.Serializable;
  *
  * @param line the AB line
  * @param abLineIs what the AB line is of the pattern's first strip
+ * @param placement whether the line stays there
  */
-public record PlannedGuidance(Line line, AbLineIs abLineIs) implements Serializable {
+public record PlannedGuidance(Line line, AbLineIs abLineIs, PlacementChoices placement)
+    implements Serializable {
+
+  /** A line that stays where it is. */
+  public PlannedGuidance(Line line, AbLineIs abLineIs) {
+    this(line, abLineIs, PlacementChoices.FIXED);
+  }
 
   /** What the AB line is of the pattern's first strip. */
   public enum AbLineIs {

@@ -25,4 +25,9 @@ public record FieldData(
     managementZones = List.copyOf(managementZones);
     warnings = List.copyOf(warnings);
   }
+
+  /** The same field along another AB line. */
+  public FieldData withFrame(OffsetFrame other) {
+    return new FieldData(boundary, managementZones, other, warnings);
+  }
 }

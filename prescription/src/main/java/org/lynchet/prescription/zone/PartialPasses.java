@@ -15,9 +15,6 @@ import org.lynchet.geometry.strip.Strip;
  * that do not reach both edges of the pass.
  */
 final class PartialPasses {
-  /** A piece that ends this near to an edge, in metres, reaches it: steering is not that exact. */
-  private static final double REACHES = 0.01;
-
   private final Map<Integer, Pass> passes;
 
   PartialPasses(List<Strip> strips) {
@@ -30,9 +27,7 @@ final class PartialPasses {
   /** Whether a piece, its group the number of a pass, is narrower than the pass. */
   boolean isPartial(Piece piece) {
     Pass pass = passes.get(piece.group());
-    return pass != null
-        && (piece.minOffsetMetres() > pass.leftMetres() + REACHES
-            || piece.maxOffsetMetres() < pass.rightMetres() - REACHES);
+    return pass != null && !pass.isFilledBy(piece.minOffsetMetres(), piece.maxOffsetMetres());
   }
 
   /** Numbers of the passes with a partial piece. */

@@ -15,11 +15,11 @@ import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.plan.PlannedStrip;
 
 /** Turns the strips and the headland of a plan into geometry. */
-final class PlanPattern {
+public final class PlanPattern {
   private PlanPattern() {}
 
   /** The pattern of the plan's strips, in their order, placed on the AB line. */
-  static StripPattern of(Plan plan) {
+  public static StripPattern of(Plan plan) {
     List<PatternStrip> strips = new ArrayList<>();
     for (PlannedStrip strip : plan.strips()) {
       Planter planter = planter(plan, strip.plantedBy());
@@ -39,7 +39,7 @@ final class PlanPattern {
   }
 
   /** The headland of the plan, or null for none. */
-  static @Nullable Headland headland(Plan plan) {
+  public static @Nullable Headland headland(Plan plan) {
     PlannedHeadland headland = plan.headland();
     if (headland == null) {
       return null;

@@ -16,6 +16,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lynchet.formats.isoxml.TaskSet.Version;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
@@ -24,6 +26,7 @@ import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.machine.Toolbar;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
@@ -58,7 +61,36 @@ class PlanFileTest {
             new PlannedGuidance(
                 new ThroughTwoPoints(
                     new Position(-94.1021, 43.5512), new Position(-94.0933, 43.5513)),
-                AbLineIs.STRIP_EDGE));
+                AbLineIs.STRIP_EDGE,
+                new PlacementChoices(
+                    Kind.BEST,
+                    List.of(350.0, 355.0, 0.0, 5.0, 10.0),
+                    new PlacementWeights(
+                        2,
+                        0,
+                        0.25,
+                        1.5,
+                        new Area(0.02, AreaUnit.ACRE),
+                        new Area(20, AreaUnit.SQUARE_METRE)),
+                    Map.of("corn", 0.4, "soybean", 0.6))));
+  }
+
+  /** Headings come out as they would be written, whatever sums of binary fractions come to. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{from: 0, to: 0.4, step: 0.1}  | 0.0 0.1 0.2 0.3 0.4",
+        "{from: 90, to: 90, step: 180}  | 90.0",
+        "{from: 359, to: 0.99, step: 1} | 359.0 0.0",
+        "{from: 10, to: 9, step: 180}   | 10.0 190.0",
+        "[3, 1.25]                      | 3.0 1.25"
+      })
+  void headings(String written, String read) throws Exception {
+    String plan = PlanTexts.FULL.replace("{from: 350, to: 10.5, step: 5}", written);
+    assertThat(PlanTexts.read(folder, plan).guidance().placement().headingsDegrees())
+        .extracting(String::valueOf)
+        .containsExactly(read.split(" ", -1));
   }
 
   @Test

@@ -1,10 +1,12 @@
 package org.lynchet.prescription.plan;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +64,67 @@ class PlanRuleTest {
   @ParameterizedTest
   @MethodSource
   void abLine(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> placement() {
+    String range = "{from: 350, to: 10.5, step: 5}";
+    String headings = "guidance.headings";
+    String shares = "guidance.wanted-shares";
+    String all360 = IntStream.range(0, 361).mapToObj(i -> i * 0.5 + "").collect(joining(", "));
+    return List.of(
+        row("placement: best", "placement: §bset", "guidance.placement", "mean 'best'", "fixed"),
+        row(range, "§[]", headings, "list is empty", "at least one"),
+        row(range, "§north", headings, "where a list is wanted", "at least one"),
+        row(range, "[0, §360]", headings + "[1]", "the heading is out of range", "write 0"),
+        row(range, "[0, §-1]", headings + "[1]", "the heading is out of range", "add or take"),
+        row(range, "[0, §E]", headings + "[1]", "not a number", "clockwise"),
+        row(range, "§[5, 90, 5]", headings, "a heading is there twice", "remove one"),
+        row(range, "§[" + all360 + "]", headings, "361 headings are too many", "at most 360"),
+        row("step: 5", "step: §0", headings + ".step", "step is out of range", "0.01 to 180"),
+        row("step: 5", "step: §-5", headings + ".step", "step is out of range", "0.01 to 180"),
+        row("step: 5", "step: §1e9", headings + ".step", "step is out of range", "0.01 to 180"),
+        row(range, "§{from: 0, to: 359, step: 0.5}", headings, "719 headings are", "wider step"),
+        row(range, "§{from: 0, step: 5}", headings, "the key 'to' is missing", "headings.to"),
+        row("to: 10.5", "to: §361", headings + ".to", "out of range", "less than 360"),
+        row(
+            "point-rows: 0",
+            "point-rows: §-0.5",
+            "guidance.weights.point-rows",
+            "out of range",
+            "a number, 0 to 1000"),
+        row(
+            "headland: 0.25",
+            "headland: §1001",
+            "guidance.weights.headland",
+            "'1001' is out of range",
+            "0 to 1000"),
+        row("turn: 20 m2", "turn: §20", "guidance.weights.turn", "has no unit", "ac, ha, m2"),
+        row("turn: 20 m2", "turn: §-1 m2", "guidance.weights.turn", "out of range", "0 m2"),
+        row("corn: 40 %", "corn: §140 %", shares + ".corn", "'140 %' is out of range", "0 % to"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void placement(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
+  static List<FaultCase> wantedShares() {
+    String shares = "guidance.wanted-shares";
+    return List.of(
+        row("{corn: 40 %", "§{corn: 41 %", shares, "are 101.0 % together", "100 % together"),
+        row(
+            "{corn: 40 %, ",
+            "{§korn: 0 %, corn: 40 %, ", shares + ".korn", "mean 'corn'", "strips"),
+        row(
+            "{corn: 40 %, soybean: 60 %}",
+            "§{corn: 100 %}", shares, "soybean has no", "its share"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void wantedShares(FaultCase row) throws IOException {
     row.check(folder);
   }
 

@@ -22,6 +22,16 @@ final class PlanTexts {
       guidance:
         ab-line: {a: [-94.10210, 43.55120], b: [-94.09330, 43.55130]}
         ab-line-is: strip-edge
+        placement: best
+        headings: {from: 350, to: 10.5, step: 5}
+        weights:
+          partial-pass: 2
+          point-rows: 0
+          headland: 0.25
+          crop-shares: 1.5
+          piece: 0.02 ac
+          turn: 20 m2
+        wanted-shares: {corn: 40 %, soybean: 60 %}
       machines:
         corn-planter:
           kind: planter
