@@ -39,16 +39,21 @@ final class PartitionLaws {
     this.cuts = cuts;
   }
 
-  void check(Coverage coverage) {
+  /** Holds a coverage of which cells were joined over cuts against the laws that remain. */
+  void checkJoined(Coverage coverage) {
     allValid(coverage, coverage::inOffsetFrame);
     sumsToField(coverage);
+    Coverage rounded = coverage.rounded();
+    allValid(rounded, rounded::inLonLat);
+    roundedIsNear(coverage, rounded);
+  }
+
+  void check(Coverage coverage) {
+    checkJoined(coverage);
     for (Cell cell : coverage.cells()) {
       inBand(coverage, cell);
     }
     bandsHoldTheirArea(coverage);
-    Coverage rounded = coverage.rounded();
-    allValid(rounded, rounded::inLonLat);
-    roundedIsNear(coverage, rounded);
   }
 
   private static void allValid(Coverage coverage, Function<Cell, Polygon> draw) {
