@@ -115,6 +115,17 @@ class SmallCellsTest {
             .filter(cell -> joined.coverage().areaSquareMetres(cell) < minimum - 1e-9)
             .count();
     assertThat(small).isEqualTo(joined.kept());
+    smallOnesHaveNoNeighbour(joined.coverage(), minimum);
+  }
+
+  /** What is still small is alone: it shares no edge with another cell of its strip. */
+  private static void smallOnesHaveNoNeighbour(Coverage coverage, double minimum) {
+    for (Piece piece : coverage.pieces(SmallCellsTest::threeBands)) {
+      if (piece.cells().size() > 1) {
+        assertThat(piece.cells())
+            .allMatch(i -> coverage.areaSquareMetres(coverage.cells().get(i)) >= minimum - 1e-9);
+      }
+    }
   }
 
   private static double[] areasByStrip(Coverage coverage) {

@@ -135,6 +135,13 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Replaces the whole pattern. */
+  public SamplePlans pattern(List<PlannedStrip> pattern) {
+    strips.clear();
+    strips.addAll(pattern);
+    return this;
+  }
+
   /** Plants a headland of corn. */
   public SamplePlans headland(int passes, boolean aroundHoles) {
     headland =
