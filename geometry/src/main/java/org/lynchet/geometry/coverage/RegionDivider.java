@@ -33,7 +33,7 @@ final class RegionDivider {
     this.field = field;
     this.headland = headland;
     this.zones = zones;
-    this.vertices = new Vertices(field.vertices());
+    this.vertices = new Vertices(field.vertices(), field.vertices().size());
   }
 
   Regions divide() {
