@@ -66,10 +66,8 @@ final class CellCheck {
   /** Whether no new edge meets another. */
   private boolean noneMeet() {
     for (int i = 0; i < edges.size(); i++) {
-      for (int j = 0; edges.isNew(i) && j < edges.size(); j++) {
-        if (i != j && (j > i || !edges.isNew(j)) && edges.meet(i, j)) {
-          return false;
-        }
+      if (edges.isNew(i) && edges.meetsAny(i)) {
+        return false;
       }
     }
     return true;

@@ -15,6 +15,9 @@ public final class Coverage implements Serializable {
   /** No strip: where cells of waterways lie. */
   private static final int UNPLANTED = -1;
 
+  /** Room for crossings on each cut: most fields are crossed twice. */
+  private static final int CROSSINGS = 3;
+
   private final Vertices vertices;
   private final ArrayList<Cell> cells;
 
@@ -31,7 +34,7 @@ public final class Coverage implements Serializable {
    */
   public static Coverage cut(Regions regions, double[] cutsMetres) {
     int known = regions.vertices().size();
-    Vertices vertices = new Vertices(regions.vertices());
+    Vertices vertices = new Vertices(regions.vertices(), CROSSINGS * cutsMetres.length);
     Optional<List<Cell>> quick = ParallelCutter.cut(vertices, regions.list(), cutsMetres);
     if (quick.isPresent()) {
       List<Cell> cells = LongEdges.divide(vertices, quick.get());
@@ -39,9 +42,26 @@ public final class Coverage implements Serializable {
         return new Coverage(vertices, cells);
       }
     }
-    Vertices noded = new Vertices(regions.vertices());
+    Vertices noded = new Vertices(regions.vertices(), known);
     List<Cell> cells = NodedCutter.cut(noded, regions.list(), cutsMetres);
     return new Coverage(noded, LongEdges.divide(noded, cells));
+  }
+
+  /**
+   * Finds the pieces of groups of cells, as {@link #pieces} would after {@link #cut}, without the
+   * cost of a coverage that can be written: nothing is checked for what comes to touch within the
+   * exactness of numbers, and long edges stay whole.
+   *
+   * @param cutsMetres rising offsets
+   * @param groupOf the group of a cell; below 0 for none
+   */
+  public static List<Piece> pieces(
+      Regions regions, double[] cutsMetres, ToIntFunction<Cell> groupOf) {
+    Vertices vertices = new Vertices(regions.vertices(), CROSSINGS * cutsMetres.length);
+    Optional<List<Cell>> quick = ParallelCutter.cut(vertices, regions.list(), cutsMetres);
+    return quick.isPresent()
+        ? new PieceFinder(vertices, quick.get()).find(groupOf)
+        : cut(regions, cutsMetres).pieces(groupOf);
   }
 
   /**

@@ -35,7 +35,7 @@ public final class FieldShape implements Serializable {
    * @param frame the frame of the AB line
    */
   public static FieldShape of(Geometry boundary, OffsetFrame frame) {
-    Vertices vertices = new Vertices(frame, boundary.getNumPoints() * 4);
+    Vertices vertices = new Vertices(frame, boundary.getNumPoints());
     ArrayList<int[][]> parts = new ArrayList<>();
     for (int i = 0; i < boundary.getNumGeometries(); i++) {
       if (boundary.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {

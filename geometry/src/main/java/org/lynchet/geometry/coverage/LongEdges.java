@@ -15,7 +15,7 @@ final class LongEdges {
 
   private final Vertices vertices;
   private final double longest;
-  private final EdgeMap firstBetween = new EdgeMap(64);
+  private final EdgeMap firstBetween = new EdgeMap(8);
 
   private LongEdges(Vertices vertices) {
     this.vertices = vertices;

@@ -1,6 +1,7 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,40 +35,48 @@ final class ParallelCutter {
   private final Vertices vertices;
   private final List<Region> regions;
   private final double[] cuts;
-  private final EdgeMap crossingsOfEdge = new EdgeMap(64);
-  private final List<List<Crossing>> crossingsOfCut = new ArrayList<>();
-  private final List<Chain> chains = new ArrayList<>();
+  private final EdgeMap crossingsOfEdge = new EdgeMap(8);
+
+  /** The vertices of all chains, one chain after the other. */
+  private final VertexList walked = new VertexList();
+
+  private final List<Crossing> crossings = new ArrayList<>();
   private final List<Piece> pieces = new ArrayList<>();
   private final List<Piece> holes = new ArrayList<>();
 
-  /** A run of vertices of one ring within one band, from crossing to crossing. */
-  private static final class Chain {
-    final int region;
-    final int band;
-    final VertexList vertices = new VertexList();
-    @Nullable Chain next;
-    boolean closed;
-
-    Chain(int region, int band) {
-      this.region = region;
-      this.band = band;
-    }
-  }
-
-  /** A place where a ring crosses a cut: the end of one chain and the beginning of the next. */
+  /**
+   * A place where a ring crosses a cut, and the chain that begins there: the vertices of the ring
+   * from this crossing to the next, both included, which lie within one band.
+   */
   private static final class Crossing {
     final int region;
-    final double along;
+    final int cut;
     final boolean rightward;
-    final Chain after;
-    Chain before;
+    final double along;
 
-    Crossing(int region, double along, boolean rightward, Chain before, Chain after) {
+    /** Where in {@link #walked} the chain begins and ends. */
+    final int start;
+
+    int end;
+
+    /** The crossing before on the ring. */
+    Crossing before = this;
+
+    /** The crossing whose chain carries on, on the edge of the cell, where this one's ends. */
+    @Nullable Crossing next;
+
+    boolean closed;
+
+    Crossing(int region, int cut, boolean rightward, double along, int start) {
       this.region = region;
-      this.along = along;
+      this.cut = cut;
       this.rightward = rightward;
-      this.before = before;
-      this.after = after;
+      this.along = along;
+      this.start = start;
+    }
+
+    int bandAfter() {
+      return rightward ? cut + 1 : cut;
     }
   }
 
@@ -89,9 +98,6 @@ final class ParallelCutter {
     this.vertices = vertices;
     this.regions = regions;
     this.cuts = cuts;
-    for (int i = 0; i < cuts.length; i++) {
-      crossingsOfCut.add(new ArrayList<>(4));
-    }
   }
 
   /**
@@ -157,11 +163,11 @@ final class ParallelCutter {
 
   /** Walks once round, beginning with the edge that leaves {@code start} across a cut. */
   private void walkFrom(int region, int[] ring, int[] bands, int start) {
-    Chain chain = new Chain(region, bands[start]);
     Crossing first = null;
+    Crossing last = null;
     for (int step = 0; step < ring.length; step++) {
-      int i = (start + step) % ring.length;
-      int j = (i + 1) % ring.length;
+      int i = start + step < ring.length ? start + step : start + step - ring.length;
+      int j = i + 1 < ring.length ? i + 1 : 0;
       boolean rightward = bands[j] > bands[i];
       int crossed = Math.abs(bands[j] - bands[i]);
       int vertex = crossed == 0 ? 0 : firstCrossing(ring[i], ring[j], bands[i], bands[j]);
@@ -169,21 +175,28 @@ final class ParallelCutter {
       for (int k = 0; k < crossed; k++) {
         int at = reversed ? ~vertex - k : vertex + k;
         int cut = rightward ? bands[i] + k : bands[i] - 1 - k;
-        Chain after = new Chain(region, cut + (rightward ? 1 : 0));
-        Crossing crossing = new Crossing(region, vertices.y(at), rightward, chain, after);
-        chain.vertices.add(at);
-        after.vertices.add(at);
-        crossingsOfCut.get(cut).add(crossing);
-        chains.add(after);
-        chain = after;
+        if (last != null) {
+          end(last, at);
+        }
+        Crossing crossing = new Crossing(region, cut, rightward, vertices.y(at), walked.size());
+        crossing.before = last == null ? crossing : last;
+        walked.add(at);
+        crossings.add(crossing);
+        last = crossing;
         first = first == null ? crossing : first;
       }
-      chain.vertices.add(ring[j]);
+      walked.add(ring[j]);
     }
-    if (first != null) {
-      first.before = chain;
-      chain.vertices.add(first.after.vertices.first());
+    if (first != null && last != null) {
+      end(last, walked.get(first.start));
+      first.before = last;
     }
+  }
+
+  /** Ends a crossing's chain with the vertex of the next crossing. */
+  private void end(Crossing crossing, int vertex) {
+    walked.add(vertex);
+    crossing.end = walked.size();
   }
 
   /**
@@ -212,42 +225,65 @@ final class ParallelCutter {
   }
 
   private boolean pairAll() {
-    for (List<Crossing> crossings : crossingsOfCut) {
-      crossings.sort(ALONG_CUT);
-      if (crossings.size() % 2 != 0) {
+    Crossing[] sorted = new Crossing[crossings.size()];
+    int[] end = sortByCut(sorted);
+    int from = 0;
+    for (int cut = 0; cut < cuts.length; cut++) {
+      Arrays.sort(sorted, from, end[cut], ALONG_CUT);
+      if ((end[cut] - from) % 2 != 0) {
         return false;
       }
-      for (int i = 0; i < crossings.size(); i += 2) {
-        Crossing low = crossings.get(i);
-        Crossing high = crossings.get(i + 1);
+      for (; from < end[cut]; from += 2) {
+        Crossing low = sorted[from];
+        Crossing high = sorted[from + 1];
         // The area lies left of the ring: above where it goes right, below where it goes left.
         if (low.region != high.region || !low.rightward || high.rightward) {
           return false;
         }
-        low.before.next = high.after;
-        high.before.next = low.after;
+        low.before.next = high;
+        high.before.next = low;
       }
     }
     return true;
   }
 
+  /** Puts the crossings in the order of their cuts; returns where those of each cut end. */
+  private int[] sortByCut(Crossing[] sorted) {
+    int[] end = new int[cuts.length + 1];
+    for (Crossing crossing : crossings) {
+      end[crossing.cut + 1]++;
+    }
+    for (int cut = 0; cut < cuts.length; cut++) {
+      end[cut + 1] += end[cut];
+    }
+    for (Crossing crossing : crossings) {
+      sorted[end[crossing.cut]++] = crossing;
+    }
+    return end;
+  }
+
   private boolean closeAll() {
-    for (Chain start : chains) {
+    for (Crossing start : crossings) {
       if (!start.closed) {
         VertexList ring = new VertexList();
-        Chain chain = start;
+        Crossing at = start;
         do {
-          chain.closed = true;
-          ring.addAll(chain.vertices);
-          if (chain.next == null) {
+          at.closed = true;
+          ring.addAll(walked, at.start, at.end);
+          if (at.next == null) {
             return false;
           }
-          chain = chain.next;
-        } while (chain != start);
-        pieces.add(new Piece(start.region, start.band, ring.toArray()));
+          at = at.next;
+        } while (at != start);
+        pieces.add(new Piece(start.region, start.bandAfter(), ring.toArray()));
       }
     }
-    return holes.stream().allMatch(this::place);
+    for (Piece hole : holes) {
+      if (!place(hole)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Gives a hole to the piece around it; false if none is. */

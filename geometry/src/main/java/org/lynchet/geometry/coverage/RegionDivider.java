@@ -40,7 +40,7 @@ final class RegionDivider {
     this.headland = headland;
     this.zones = zones;
     this.waterways = waterways;
-    this.vertices = new Vertices(field.vertices());
+    this.vertices = new Vertices(field.vertices(), field.vertices().size());
   }
 
   Regions divide() {

@@ -93,6 +93,21 @@ final class RingEdges {
     return alongX ? maxX : maxY;
   }
 
+  /** Whether an edge meets another; those that are new and come before are not asked again. */
+  boolean meetsAny(int edge) {
+    double left = minX[edge];
+    double right = maxX[edge];
+    double low = minY[edge];
+    double high = maxY[edge];
+    for (int j = 0; j < size; j++) {
+      boolean apart = minX[j] > right || maxX[j] < left || minY[j] > high || maxY[j] < low;
+      if (!apart && j != edge && (j > edge || !isNew[j]) && meet(edge, j)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether two edges meet anywhere but where one follows the other. */
   boolean meet(int i, int j) {
     if (minX[i] > maxX[j] || maxX[i] < minX[j] || minY[i] > maxY[j] || maxY[i] < minY[j]) {

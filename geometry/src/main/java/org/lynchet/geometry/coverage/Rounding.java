@@ -18,7 +18,7 @@ final class Rounding {
   private Rounding() {}
 
   static Coverage round(Coverage exact) {
-    Vertices vertices = new Vertices(exact.vertices());
+    Vertices vertices = new Vertices(exact.vertices(), 0);
     boolean[] moved = vertices.round();
     List<Cell> cells = SamePlaces.merge(vertices, exact.cells());
     return CellCheck.allValid(vertices, cells, Rings.Place.LON_LAT, v -> moved[v])

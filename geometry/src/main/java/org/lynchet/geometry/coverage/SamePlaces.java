@@ -20,15 +20,20 @@ final class SamePlaces {
 
   /** Merges; cells without such edges come back as they are. */
   static List<Cell> merge(Vertices vertices, List<Cell> cells) {
-    SamePlaces same = new SamePlaces(vertices);
     boolean any = false;
     for (Cell cell : cells) {
       for (int[] ring : cell.rings) {
-        any |= same.mergeAlong(ring);
+        any = any || anyAlong(vertices, ring);
       }
     }
     if (!any) {
       return cells;
+    }
+    SamePlaces same = new SamePlaces(vertices);
+    for (Cell cell : cells) {
+      for (int[] ring : cell.rings) {
+        same.mergeAlong(ring);
+      }
     }
     List<Cell> merged = new ArrayList<>(cells.size());
     for (Cell cell : cells) {
@@ -41,20 +46,32 @@ final class SamePlaces {
     return merged;
   }
 
-  private boolean mergeAlong(int[] ring) {
-    boolean any = false;
+  private static boolean anyAlong(Vertices vertices, int[] ring) {
     int u = ring[ring.length - 1];
     for (int v : ring) {
-      if (vertices.longitude(u) == vertices.longitude(v)
-          && vertices.latitude(u) == vertices.latitude(v)) {
-        int p = root(u);
-        int q = root(v);
-        mergedWith[Math.max(p, q)] = Math.min(p, q);
-        any = true;
+      if (areSame(vertices, u, v)) {
+        return true;
       }
       u = v;
     }
-    return any;
+    return false;
+  }
+
+  private static boolean areSame(Vertices vertices, int u, int v) {
+    return vertices.longitude(u) == vertices.longitude(v)
+        && vertices.latitude(u) == vertices.latitude(v);
+  }
+
+  private void mergeAlong(int[] ring) {
+    int u = ring[ring.length - 1];
+    for (int v : ring) {
+      if (areSame(vertices, u, v)) {
+        int p = root(u);
+        int q = root(v);
+        mergedWith[Math.max(p, q)] = Math.min(p, q);
+      }
+      u = v;
+    }
   }
 
   private int root(int vertex) {

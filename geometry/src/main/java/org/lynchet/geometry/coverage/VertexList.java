@@ -14,16 +14,14 @@ final class VertexList {
     vertices[size++] = vertex;
   }
 
-  void addAll(VertexList others) {
-    if (size + others.size > vertices.length) {
-      vertices = Arrays.copyOf(vertices, Math.max(size * 2, size + others.size));
+  /** Adds a part of another list. */
+  void addAll(VertexList others, int from, int to) {
+    int count = to - from;
+    if (size + count > vertices.length) {
+      vertices = Arrays.copyOf(vertices, Math.max(size * 2, size + count));
     }
-    System.arraycopy(others.vertices, 0, vertices, size, others.size);
-    size += others.size;
-  }
-
-  int first() {
-    return vertices[0];
+    System.arraycopy(others.vertices, from, vertices, size, count);
+    size += count;
   }
 
   int get(int index) {

@@ -40,11 +40,15 @@ final class Vertices implements Serializable {
     latitude = new double[capacity];
   }
 
-  /** Copies the vertices of another set, which keeps what it has. */
-  Vertices(Vertices from) {
+  /**
+   * Copies the vertices of another set, which keeps what it has.
+   *
+   * @param more how many are likely to be added
+   */
+  Vertices(Vertices from, int more) {
     frame = from.frame;
     size = from.size;
-    int capacity = Math.max(size * 2, 16);
+    int capacity = Math.max(size + more, 16);
     x = Arrays.copyOf(from.x, capacity);
     y = Arrays.copyOf(from.y, capacity);
     longitude = Arrays.copyOf(from.longitude, capacity);

@@ -49,7 +49,7 @@ final class LayoutMaker {
 
     Bands passBands = strips.passBands();
     List<Piece> passPieces =
-        Coverage.cut(withoutZones, passBands.cutsMetres()).pieces(cell -> passOf(passBands, cell));
+        Coverage.pieces(withoutZones, passBands.cutsMetres(), cell -> passOf(passBands, cell));
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
