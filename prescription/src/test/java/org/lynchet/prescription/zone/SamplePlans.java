@@ -15,6 +15,7 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
@@ -124,6 +125,19 @@ public final class SamplePlans {
     headland =
         new PlannedHeadland(
             passes, "corn-planter", aroundHoles, "corn", seeding("tall-108", 32000));
+    return this;
+  }
+
+  /**
+   * Adds a sprayer of all crops.
+   *
+   * @param sectionFeet null for a boom without sections
+   */
+  public SamplePlans sprayer(double boomFeet, @Nullable Double sectionFeet) {
+    Length section = sectionFeet == null ? null : new Length(sectionFeet, LengthUnit.FOOT);
+    machines.put(
+        "sprayer",
+        new Sprayer("sprayer", new Length(boomFeet, LengthUnit.FOOT), section, List.of(), null));
     return this;
   }
 
