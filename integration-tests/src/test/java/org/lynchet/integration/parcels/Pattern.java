@@ -118,13 +118,14 @@ public enum Pattern {
     planters().forEach(planter -> machines.put(planter.name(), planter));
     Length boom = new Length(27, LengthUnit.METRE);
     Length section = new Length(3, LengthUnit.METRE);
-    machines.put("sprayer", new Sprayer("sprayer", boom, section, List.of(), null));
+    machines.put(
+        "sprayer", new Sprayer("sprayer", boom, section, List.of(), null, Handling.SPRAYER));
     return machines;
   }
 
   private static Machine planter(String name, int rows, double spacing, LengthUnit unit) {
     return new Planter(
-        name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null, Handling.DEFAULT);
+        name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null, Handling.PLANTER);
   }
 
   private static Seeding seeding(String product, double seedsPerHectare, List<String> zones) {

@@ -12,6 +12,7 @@ import org.locationtech.jts.io.WKTReader;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
@@ -86,7 +87,7 @@ public final class SamplePlans {
         new Length(inches, LengthUnit.INCH),
         Planter.Hoppers.ROW_UNIT,
         null,
-        Handling.DEFAULT);
+        Handling.PLANTER);
   }
 
   /** A product at one rate per acre. */
@@ -137,7 +138,20 @@ public final class SamplePlans {
     Length section = sectionFeet == null ? null : new Length(sectionFeet, LengthUnit.FOOT);
     machines.put(
         "sprayer",
-        new Sprayer("sprayer", new Length(boomFeet, LengthUnit.FOOT), section, List.of(), null));
+        new Sprayer(
+            "sprayer",
+            new Length(boomFeet, LengthUnit.FOOT),
+            section,
+            List.of(),
+            null,
+            Handling.SPRAYER));
+    return this;
+  }
+
+  /** Adds a combine of some crops; of all if none is named. */
+  public SamplePlans combine(String name, double headerFeet, String... crops) {
+    Length header = new Length(headerFeet, LengthUnit.FOOT);
+    machines.put(name, new Combine(name, header, List.of(crops), null, Handling.COMBINE));
     return this;
   }
 
