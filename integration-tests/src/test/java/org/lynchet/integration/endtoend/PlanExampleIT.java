@@ -48,6 +48,8 @@ class PlanExampleIT {
     for (String crop : crops()) {
       for (String ending : List.of("shp", "shx", "dbf", "prj", "cpg", "geojson")) {
         expected.add("planting/" + crop + "." + ending);
+        expected.add("spraying/" + crop + "." + ending);
+        expected.add("spraying/lines/" + crop + "." + ending);
       }
     }
     assertThat(Folders.digests(out).keySet()).containsExactlyElementsOf(expected);
@@ -73,6 +75,8 @@ class PlanExampleIT {
   void everyShapefileFollowsItsDescription() throws IOException {
     for (String crop : crops()) {
       assertThat(ShapefileBytes.inspect(planting(crop, "shp"))).as(crop).isEmpty();
+      Path sprayed = out.resolve("spraying").resolve(crop + ".shp");
+      assertThat(ShapefileBytes.inspect(sprayed)).as(crop).isEmpty();
     }
   }
 

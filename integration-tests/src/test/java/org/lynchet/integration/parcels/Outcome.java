@@ -10,6 +10,7 @@ import org.lynchet.integration.witness.coverage.CoverageWitness;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.intake.FieldIntake;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.spraying.SprayedArea;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
@@ -69,6 +70,13 @@ record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, Lis
     double off = Math.abs(sum - field);
     if (!(off <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
       wrong.add(id + ": zones sum to " + sum + " m2, the field has " + field);
+    }
+    double sprayed = 0;
+    for (SprayedArea area : layout.spraying().areas()) {
+      sprayed += area.areaSquareMetres();
+    }
+    if (!(Math.abs(sprayed - field) <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
+      wrong.add(id + ": sprayed areas sum to " + sprayed + " m2, the field has " + field);
     }
     return new Outcome(id, List.of(), polygons.size(), wrong, thin);
   }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
 import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.plan.PlannedStrip;
@@ -111,16 +112,20 @@ public enum Pattern {
     return abLineIs;
   }
 
-  /** The planters by name. */
+  /** The planters, and a sprayer that suits not all of their strips, by name. */
   Map<String, Machine> machines() {
     Map<String, Machine> machines = new LinkedHashMap<>();
     planters().forEach(planter -> machines.put(planter.name(), planter));
+    Length boom = new Length(27, LengthUnit.METRE);
+    Length section = new Length(3, LengthUnit.METRE);
+    machines.put(
+        "sprayer", new Sprayer("sprayer", boom, section, List.of(), null, Handling.SPRAYER));
     return machines;
   }
 
   private static Machine planter(String name, int rows, double spacing, LengthUnit unit) {
     return new Planter(
-        name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null, Handling.DEFAULT);
+        name, rows, new Length(spacing, unit), Planter.Hoppers.ROW_UNIT, null, Handling.PLANTER);
   }
 
   private static Seeding seeding(String product, double seedsPerHectare, List<String> zones) {

@@ -19,12 +19,20 @@ import org.lynchet.prescription.zone.FieldLayout;
  *
  * @param planters by planter in the plan's order, then by crop from left to right; planters without
  *     a pass are left out
+ * @param others sprayers and combines, likewise
  */
-public record Driving(List<PlanterDriving> planters) implements Serializable {
+public record Driving(List<PlanterDriving> planters, List<FieldDriving> others)
+    implements Serializable {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Driving {
     planters = List.copyOf(planters);
+    others = List.copyOf(others);
+  }
+
+  /** Planters, then sprayers and combines. */
+  public List<CropDriving> all() {
+    return Stream.<CropDriving>concat(planters.stream(), others.stream()).toList();
   }
 
   /** Works out how a field laid out is driven. */
@@ -38,7 +46,7 @@ public record Driving(List<PlanterDriving> planters) implements Serializable {
             .forEach(crop -> planters.add(of(layout, planter, crop)));
       }
     }
-    return new Driving(planters);
+    return new Driving(planters, FieldMachines.of(layout));
   }
 
   private static PlanterDriving of(FieldLayout layout, Planter planter, String crop) {

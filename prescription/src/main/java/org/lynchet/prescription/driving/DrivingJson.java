@@ -28,7 +28,7 @@ public final class DrivingJson {
 
   private void write(Driving driving) throws IOException {
     json.writeArrayFieldStart("driving");
-    for (PlanterDriving one : driving.planters()) {
+    for (CropDriving one : driving.all()) {
       write(one);
     }
     json.writeEndArray();
@@ -42,10 +42,10 @@ public final class DrivingJson {
     json.writeEndArray();
   }
 
-  private void write(PlanterDriving one) throws IOException {
+  private void write(CropDriving one) throws IOException {
     DrivingPlan plan = one.chosen();
     json.writeStartObject();
-    json.writeStringField("machine", one.planter().name());
+    json.writeStringField("machine", one.machineName());
     json.writeStringField("crop", one.crop());
     number("capacity_m2_per_h", one.capacitySquareMetresPerHour());
     number("hours_at_capacity", one.hoursAtCapacity());

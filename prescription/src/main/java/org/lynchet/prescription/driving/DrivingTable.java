@@ -31,13 +31,13 @@ public final class DrivingTable {
             "HOURS",
             "IN ROW",
             area.symbol() + "/h"));
-    for (PlanterDriving one : driving.planters()) {
+    for (CropDriving one : driving.all()) {
       DrivingPlan plan = one.chosen();
       text.append(
           String.format(
               Locale.ROOT,
               "%-20s %-12s %6d %9.2f %8.2f %6d %10.2f %8.2f %6s %6.1f%n",
-              cut(one.planter().name(), NAME),
+              cut(one.machineName(), NAME),
               cut(one.crop(), 12),
               plan.trips().size(),
               distances.far(plan.inRowMetres()),

@@ -39,21 +39,24 @@ public final class DrivingText {
     wrap("Estimates. +7 is pass 7 driven along the AB line, from A to B; -7 against it.", "  ");
     wrap(
         "Turns are in the open: look for what stands in their way. Headland is not counted.", "  ");
-    driving.planters().forEach(this::order);
+    if (!driving.others().isEmpty()) {
+      wrap("Sprayers and combines count their passes from left to right in each crop.", "  ");
+    }
+    driving.all().forEach(this::order);
     text.append('\n');
     wrap("LOADING THE HOPPERS", "");
     wrap("Row units are numbered from left to right in the direction of driving.", "  ");
     driving.planters().forEach(this::loading);
   }
 
-  private void order(PlanterDriving one) {
+  private void order(CropDriving one) {
     DrivingPlan plan = one.chosen();
-    Handling by = one.planter().handling();
+    Handling by = one.handling();
     wrap(
         String.format(
             Locale.ROOT,
             "%s, %s: %s %s, efficiency %s %%, %s %s a half circle, turn radius %s %s",
-            one.planter().name(),
+            one.machineName(),
             one.crop(),
             number(by.speed().amount()),
             by.speed().unit().symbol(),

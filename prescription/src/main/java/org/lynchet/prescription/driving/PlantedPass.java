@@ -3,14 +3,12 @@ package org.lynchet.prescription.driving;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
- * A pass as far as driving and loading go.
+ * A pass as far as driving and loading go; sprayers and combines drive passes that plant nothing.
  *
  * @param number its number on the field
  * @param strip number of its strip
@@ -18,8 +16,9 @@ import org.lynchet.prescription.zone.FieldLayout;
  * @param fromMetres where it begins along the AB line
  * @param toMetres where it ends
  * @param inRowMetres its length in the field, gaps left out
- * @param products what its rows get, left to right
- * @param rowMetres length of each row in the field, left to right; 0 for none
+ * @param products what its rows get, left to right; empty if it plants nothing
+ * @param rowMetres length of each row in the field, left to right; 0 for none; empty if it plants
+ *     nothing
  */
 record PlantedPass(
     int number,
@@ -38,31 +37,29 @@ record PlantedPass(
   }
 
   static PlantedPass of(DrivenPass pass, FieldLayout layout) {
-    double inRow = 0;
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < pass.line().getNumGeometries(); i++) {
-      Geometry stretch = pass.line().getGeometryN(i);
-      Coordinate[] points = stretch.getCoordinates();
-      double first = along(points[0], layout);
-      double last = along(points[points.length - 1], layout);
-      inRow += Math.abs(last - first);
-      from = Math.min(from, Math.min(first, last));
-      to = Math.max(to, Math.max(first, last));
-    }
+    Stretches stretches = Stretches.of(pass.line(), layout.frame());
     return new PlantedPass(
         pass.pass().number(),
         pass.strip(),
         pass.pass().centreMetres(),
-        from,
-        to,
-        inRow,
+        stretches.fromMetres(),
+        stretches.toMetres(),
+        stretches.lengthMetres(),
         products(pass, layout.plan().strips().get(pass.inPattern())),
         pass.rowLengthsMetres());
   }
 
-  private static double along(Coordinate lonLat, FieldLayout layout) {
-    return layout.frame().toOffset(lonLat.x, lonLat.y).y;
+  /** A pass of a machine that plants nothing. */
+  static PlantedPass of(int number, int strip, double centreMetres, Stretches stretches) {
+    return new PlantedPass(
+        number,
+        strip,
+        centreMetres,
+        stretches.fromMetres(),
+        stretches.toMetres(),
+        stretches.lengthMetres(),
+        List.of(),
+        List.of());
   }
 
   private static List<String> products(DrivenPass pass, PlannedStrip planned) {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.driving;
 import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Planter;
 
 /**
@@ -22,21 +23,30 @@ public record PlanterDriving(
     DrivingPlan chosen,
     List<DrivingPlan> others,
     @Nullable Loading loading)
-    implements Serializable {
+    implements CropDriving, Serializable {
 
   /** Copies the list. */
   public PlanterDriving {
     others = List.copyOf(others);
   }
 
-  /** Square metres an hour at the planter's speed, width and efficiency. */
-  public double capacitySquareMetresPerHour() {
-    return FieldCapacity.squareMetresPerHour(
-        planter.handling().speed(), planter.workingWidthMetres(), planter.handling().efficiency());
+  @Override
+  public String machineName() {
+    return planter.name();
   }
 
-  /** Hours for its strips at that capacity: turning, filling and waiting are in it. */
-  public double hoursAtCapacity() {
-    return plantedSquareMetres / capacitySquareMetresPerHour();
+  @Override
+  public Handling handling() {
+    return planter.handling();
+  }
+
+  @Override
+  public double widthMetres() {
+    return planter.workingWidthMetres();
+  }
+
+  @Override
+  public double workedSquareMetres() {
+    return plantedSquareMetres;
   }
 }

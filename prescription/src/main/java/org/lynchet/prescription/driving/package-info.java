@@ -1,5 +1,5 @@
 /**
- * How the planters drive the passes of a field, how long it takes, and what goes into which hopper.
+ * How the machines drive the passes of a field, how long it takes, and what goes into which hopper.
  *
  * <p>Words: a pass is driven <em>along</em> the AB line or <em>against</em> it; a <em>row unit</em>
  * is the part of the planter that plants one row, numbered 1..n from left to right in the direction
@@ -11,7 +11,8 @@
  *
  * <p>Lengths are metres, times are hours, areas square metres. Valid input is any {@link
  * org.lynchet.prescription.zone.FieldLayout}; headland passes are not among its passes and are not
- * driven here, but what they plant is held against the chart.
+ * driven here, but what they plant is held against the chart. Sprayers and combines are driven over
+ * the strips of one crop at a time; a combine's passes are as long as the planter's under it.
  *
  * <p>Known limits: turns are estimated in the open plane; what stands in the way of one is not
  * seen. A gap in a pass (a waterway) is driven across with the planter lifted. The way to the first

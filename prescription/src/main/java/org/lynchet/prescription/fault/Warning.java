@@ -31,6 +31,10 @@ public record Warning(Code code, String text) implements Serializable {
     PARTIAL_PASSES,
     /** A piece below the minimum has no neighbour in its strip and was kept. */
     SMALL_PIECES_KEPT,
+    /** A boom cannot cover a strip without an open section that reaches over another crop. */
+    SPRAY_CANNOT_COVER,
+    /** Spray passes that reach over no other crop overlap on a strip. */
+    SPRAY_OVERLAPS,
     /** A crop has no default seeds per unit and the plan gives none, so no units are ordered. */
     NO_SEED_UNIT,
     /** A crop or product of the plan has no area in the field. */

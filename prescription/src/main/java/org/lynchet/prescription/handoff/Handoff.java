@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.lynchet.formats.FeatureTable;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.picture.FieldMap;
@@ -17,6 +18,9 @@ import org.lynchet.prescription.zone.FieldLayout;
 
 /** Writes everything of one plan into its output folder. */
 public final class Handoff {
+  static final String SPRAYING = "spraying";
+  static final String SPRAY_LINES = SPRAYING + "/lines";
+
   private final FieldLayout layout;
   private final Summary summary;
   private final boolean png;
@@ -104,6 +108,21 @@ public final class Handoff {
                 FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
                 format,
                 PlantingTable.of(layout, crop)));
+      }
+    }
+    for (String crop : layout.spraying().crops()) {
+      for (Format format : layout.plan().handoff().formats()) {
+        tables.add(
+            new HandoffFile(
+                SPRAYING + "/" + crop + HandoffFile.ending(format),
+                format,
+                SprayTable.areas(layout, crop)));
+        FeatureTable lines = SprayTable.lines(layout, crop);
+        if (!lines.features().isEmpty()) {
+          tables.add(
+              new HandoffFile(
+                  SPRAY_LINES + "/" + crop + HandoffFile.ending(format), format, lines));
+        }
       }
     }
     tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));

@@ -27,7 +27,9 @@ final class PlantingTable {
   /** What an off zone has for its product. */
   private static final String NO_PRODUCT = "none";
 
-  private static final int TEXT = 40;
+  /** Bytes of a text column: enough for a crop and a product. */
+  static final int TEXT = 40;
+
   private static final int DECIMALS = 4;
 
   private PlantingTable() {}
@@ -40,7 +42,7 @@ final class PlantingTable {
   static FeatureTable of(FieldLayout layout, String crop) {
     List<Zone> own = layout.zones().stream().filter(z -> z.crop().equals(crop)).toList();
     AreaUnit per = own.get(0).rate().per();
-    AreaUnit area = per == AreaUnit.ACRE ? AreaUnit.ACRE : AreaUnit.HECTARE;
+    AreaUnit area = areaUnit(layout, crop);
     List<Column> columns =
         List.of(
             Column.text("CROP", TEXT),
@@ -61,6 +63,16 @@ final class PlantingTable {
     return new FeatureTable(crop, DeclaredCrs.LON_LAT, columns, features);
   }
 
+  /** Acres if the rates of a crop are on acres, else hectares. */
+  static AreaUnit areaUnit(FieldLayout layout, String crop) {
+    boolean acres =
+        layout.zones().stream()
+            .filter(zone -> zone.crop().equals(crop))
+            .limit(1)
+            .anyMatch(zone -> zone.rate().per() == AreaUnit.ACRE);
+    return acres ? AreaUnit.ACRE : AreaUnit.HECTARE;
+  }
+
   private static Feature row(
       Zone zone, String kind, String product, SeedingRate rate, AreaUnit area) {
     return new Feature(
@@ -76,7 +88,7 @@ final class PlantingTable {
   }
 
   /** What the column keeps, so that all formats say the same. */
-  private static double rounded(double value) {
+  static double rounded(double value) {
     return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).doubleValue();
   }
 }

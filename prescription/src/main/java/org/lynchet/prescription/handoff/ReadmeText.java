@@ -31,6 +31,7 @@ final class ReadmeText {
       }
     }
     plans.forEach(plan -> text.append(plan.readme()));
+    text.append(SprayText.files(layout));
     text.append(
         """
           guidance/passes.geojson  the line that each pass drives, pass by pass
@@ -49,10 +50,16 @@ final class ReadmeText {
           4. Calibrate the planter and dig up seed; a prescription does not check what is planted.
           5. Keep people away from moving machines; stop and lock them before you clear a row unit.
 
+        """);
+    text.append(SprayText.booms(layout));
+    text.append(
+        """
         SPRAYING NEXT TO ANOTHER CROP
           Every pass has the other crop at its edge. The label is the law: read it for both crops, drift,
-          wind, buffers and nozzles. Restricted-use products only by or under a certified applicator.
-          Follow local codes. This is no pesticide recommendation.
+          wind, buffers and nozzles. Both crops must tolerate whatever may drift or drip onto them, or it
+          is not sprayed there. Keep to the wind speeds of the label, and never spray in an inversion.
+          Restricted-use products only by or under a certified applicator, and whoever sprays holds the
+          licence that the law asks for. Follow local codes. This is no pesticide recommendation.
 
         Yields of strips depend on water, hybrids and weather; nothing here promises one.
         """);

@@ -11,8 +11,10 @@ import org.lynchet.prescription.quantity.Length;
  * @param header the width of its header
  * @param crops the crops that it works in; empty for all
  * @param wheels where its wheels run, if the plan says so
+ * @param handling how it is driven
  */
-public record Combine(String name, Length header, List<String> crops, @Nullable Wheels wheels)
+public record Combine(
+    String name, Length header, List<String> crops, @Nullable Wheels wheels, Handling handling)
     implements Machine {
 
   /** Copies the list. */

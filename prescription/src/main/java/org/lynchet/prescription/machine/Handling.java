@@ -20,11 +20,26 @@ import org.lynchet.prescription.quantity.TimeUnit;
 public record Handling(Speed speed, double efficiency, Time turnTime, Length turnRadius)
     implements Serializable {
 
-  /** 5 mph, 65 %, 20 s and 20 ft: common practice with a row-crop planter, no source. */
-  public static final Handling DEFAULT =
-      new Handling(
-          new Speed(5, SpeedUnit.MILE_PER_HOUR),
-          0.65,
-          new Time(20, TimeUnit.SECOND),
-          new Length(20, LengthUnit.FOOT));
+  /** A row-crop planter: 5 mph, 65 %, 20 s and 20 ft: common practice, no source. */
+  public static final Handling PLANTER = at(5);
+
+  /**
+   * A boom sprayer: 6.5 mph and 65 %, typical in ASAE D497 (from memory), 20 s and 20 ft: common
+   * practice, no source.
+   */
+  public static final Handling SPRAYER = at(6.5);
+
+  /**
+   * A combine: 3 mph and 65 %, typical in ASAE D497 (from memory), 20 s and 20 ft: common practice,
+   * no source.
+   */
+  public static final Handling COMBINE = at(3);
+
+  private static Handling at(double milesPerHour) {
+    return new Handling(
+        new Speed(milesPerHour, SpeedUnit.MILE_PER_HOUR),
+        0.65,
+        new Time(20, TimeUnit.SECOND),
+        new Length(20, LengthUnit.FOOT));
+  }
 }

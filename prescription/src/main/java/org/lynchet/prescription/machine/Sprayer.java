@@ -12,9 +12,15 @@ import org.lynchet.prescription.quantity.Length;
  * @param section the width of one section that can be shut, if the plan says so
  * @param crops the crops that it works in; empty for all
  * @param wheels where its wheels run, if the plan says so
+ * @param handling how it is driven
  */
 public record Sprayer(
-    String name, Length boom, @Nullable Length section, List<String> crops, @Nullable Wheels wheels)
+    String name,
+    Length boom,
+    @Nullable Length section,
+    List<String> crops,
+    @Nullable Wheels wheels,
+    Handling handling)
     implements Machine {
 
   /** Copies the list. */

@@ -49,7 +49,8 @@ final class MachineSection {
         Optional<Length> header = keys.get("header", QuantityText.LENGTH);
         List<String> crops = crops(keys);
         Optional<Wheels> wheels = wheels(keys);
-        yield header.map(width -> new Combine(name, width, crops, wheels.orElse(null)));
+        Handling handling = HandlingKeys.read(keys, Handling.COMBINE);
+        yield header.map(width -> new Combine(name, width, crops, wheels.orElse(null), handling));
       }
       case TOOLBAR -> {
         Optional<Length> bar = keys.get("width", QuantityText.LENGTH);
@@ -65,7 +66,7 @@ final class MachineSection {
     Optional<Length> spacing = keys.get("row-spacing", QuantityText.LENGTH);
     Hoppers hoppers = keys.find("hoppers", WordText.oneOf(Hoppers.class)).orElse(Hoppers.ROW_UNIT);
     Optional<RateLimits> limits = keys.find("rate-limits", KeyReader.keys(MachineSection::limits));
-    Handling handling = HandlingKeys.read(keys);
+    Handling handling = HandlingKeys.read(keys, Handling.PLANTER);
     return rows.isPresent() && spacing.isPresent()
         ? Optional.of(
             new Planter(name, rows.get(), spacing.get(), hoppers, limits.orElse(null), handling))
@@ -102,8 +103,10 @@ final class MachineSection {
     }
     List<String> crops = crops(keys);
     Optional<Wheels> wheels = wheels(keys);
+    Handling handling = HandlingKeys.read(keys, Handling.SPRAYER);
     return boom.map(
-        width -> new Sprayer(name, width, section.orElse(null), crops, wheels.orElse(null)));
+        width ->
+            new Sprayer(name, width, section.orElse(null), crops, wheels.orElse(null), handling));
   }
 
   private static List<String> crops(KeyReader keys) {

@@ -7,6 +7,7 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.spraying.Spraying;
 
 /**
  * A whole field laid out.
@@ -17,6 +18,7 @@ import org.lynchet.prescription.plan.Plan;
  * @param areaSquareMetres the field's area in the plane
  * @param zones the zones, which cover the field: by strip, then from left to right
  * @param passes the passes, left to right
+ * @param spraying where sprayers run
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
  */
@@ -27,6 +29,7 @@ public record FieldLayout(
     double areaSquareMetres,
     List<Zone> zones,
     List<DrivenPass> passes,
+    Spraying spraying,
     JoinedPieces joinedPieces,
     List<Warning> warnings)
     implements Serializable {

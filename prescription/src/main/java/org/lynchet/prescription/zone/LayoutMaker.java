@@ -24,6 +24,7 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.spraying.Spraying;
 
 /** Lays a plan out on a field: strips, passes, coverage, zones. */
 final class LayoutMaker {
@@ -54,6 +55,7 @@ final class LayoutMaker {
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
         new PassLines(plan, field.frame(), inside, passPieces, partialPasses).of(strips.strips());
+    Spraying spraying = Spraying.of(plan, field.frame(), withoutZones, strips.strips());
     warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
 
     Bands bands = strips.bands(partialPasses);
@@ -66,6 +68,7 @@ final class LayoutMaker {
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     warnAboutKept(joined.kept());
     warnAboutUnplanted(zones);
+    warnings.addAll(spraying.warnings());
     return new FieldLayout(
         plan,
         field.boundary(),
@@ -73,6 +76,7 @@ final class LayoutMaker {
         shape.areaSquareMetres(),
         zones,
         passes,
+        spraying,
         new JoinedPieces(joined.joined(), joined.joinedSquareMetres(), joined.kept()),
         warnings);
   }

@@ -2,16 +2,12 @@ package org.lynchet.prescription.zone;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
+import org.lynchet.geometry.coverage.Centreline;
 import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -22,11 +18,6 @@ import org.lynchet.prescription.plan.PlannedStrip;
 
 /** Draws the centreline of each pass and measures its rows. */
 final class PassLines {
-  private static final GeometryFactory FACTORY = new GeometryFactory();
-
-  /** How far a line drawn straight in longitude and latitude may bow from the pass, in metres. */
-  private static final double BOW = 0.0005;
-
   /** A row shorter than this, in metres, is not in the field. */
   private static final double NO_ROW = 1e-6;
 
@@ -98,44 +89,10 @@ final class PassLines {
         partial.contains(pass.number()),
         inField,
         length,
-        line(pass, pieces),
+        Centreline.of(frame, pass.centreMetres(), pieces),
         strip.inPattern(),
         Math.max(0, Math.min(pass.rows(), strip.borderRowsLeft() - before)),
         Math.max(0, Math.min(pass.rows(), strip.borderRowsRight() - after)),
         lengths);
-  }
-
-  private Geometry line(Pass pass, List<Piece> pieces) {
-    LineString[] lines =
-        stretches(pieces).stream().map(s -> line(pass, s[0], s[1])).toArray(LineString[]::new);
-    return lines.length == 1 ? lines[0] : FACTORY.createMultiLineString(lines);
-  }
-
-  /**
-   * Where along the AB line the pieces lie, from the start; pieces side by side are one stretch.
-   */
-  private static List<double[]> stretches(List<Piece> pieces) {
-    List<double[]> stretches = new ArrayList<>();
-    for (Piece piece :
-        pieces.stream().sorted(Comparator.comparingDouble(Piece::minAlongMetres)).toList()) {
-      double[] last = stretches.isEmpty() ? null : stretches.get(stretches.size() - 1);
-      if (last != null && piece.minAlongMetres() <= last[1]) {
-        last[1] = Math.max(last[1], piece.maxAlongMetres());
-      } else {
-        stretches.add(new double[] {piece.minAlongMetres(), piece.maxAlongMetres()});
-      }
-    }
-    return stretches;
-  }
-
-  private LineString line(Pass pass, double from, double to) {
-    int parts = Math.max(1, (int) Math.ceil((to - from) / frame.longestWithinBowMetres(BOW)));
-    Coordinate[] points = new Coordinate[parts + 1];
-    for (int i = 0; i <= parts; i++) {
-      points[i] = frame.toLonLat(pass.centreMetres(), from + (to - from) * i / parts);
-      points[i].x = Math.rint(points[i].x * 1e9) / 1e9;
-      points[i].y = Math.rint(points[i].y * 1e9) / 1e9;
-    }
-    return FACTORY.createLineString(points);
   }
 }

@@ -23,7 +23,7 @@ class LoadingChartTest {
   }
 
   private static Loading.Charted charted(PassOrder order, List<PlantedPass> passes) {
-    return Loading.Charted.of(DrivingPlan.of(order, passes, Handling.DEFAULT));
+    return Loading.Charted.of(DrivingPlan.of(order, passes, Handling.PLANTER));
   }
 
   /** By hand: driven against, row k is planted by unit n + 1 - k. */

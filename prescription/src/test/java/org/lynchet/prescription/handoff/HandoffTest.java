@@ -97,6 +97,27 @@ class HandoffTest {
   }
 
   @Test
+  void aSprayerAddsItsFilesForEachCrop() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean().headland(1, true).sprayer(90, 10.0), out);
+    assertThat(Digests.filesBelow(out))
+        .contains("spraying/corn.shp", "spraying/corn.geojson", "spraying/soybean.dbf")
+        .contains("spraying/lines/corn.shp", "spraying/lines/soybean.geojson")
+        .hasSize(17 + 24);
+    assertThat(FolderCheck.check(out)).isEqualTo(16 + 24);
+    FeatureTable lines = Shapefile.reader().read(out.resolve("spraying/lines/soybean.shp"));
+    assertThat(lines.features().get(0).values())
+        .containsExactly("soybean", 1.0, 1.0, 4.0, 6.0, 13.716);
+    assertThat(out.resolve("README.txt"))
+        .content()
+        .contains("  soybean: sprayer, ")
+        .contains("sections 4 to 6 open")
+        .contains("headland (strip 0, pass 0) has no lines")
+        .contains("The label is the law")
+        .contains("Both crops must tolerate");
+  }
+
+  @Test
   void offZonesShutTheRowsOverTheOtherCrop() throws Exception {
     write(cornAndSoybean().offZones(), folder.resolve("out"));
     FeatureTable plan = GeoJson.reader().read(folder.resolve("out/plan.geojson"));

@@ -195,7 +195,7 @@ final class SampleLayouts {
         new Length(inches, LengthUnit.INCH),
         Planter.Hoppers.ROW_UNIT,
         null,
-        Handling.DEFAULT);
+        Handling.PLANTER);
   }
 
   private List<PlannedStrip> cornAndSoybean() {

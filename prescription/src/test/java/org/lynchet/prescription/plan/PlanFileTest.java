@@ -123,7 +123,7 @@ class PlanFileTest {
               assertThat(bean.workingWidthMetres()).isEqualTo(9.144);
               assertThat(bean.hoppers()).isEqualTo(Hoppers.CENTRAL);
               assertThat(bean.rateLimits()).isNull();
-              assertThat(bean.handling()).isEqualTo(Handling.DEFAULT);
+              assertThat(bean.handling()).isEqualTo(Handling.PLANTER);
             });
     assertThat(plan.machines().get("sprayer"))
         .isInstanceOfSatisfying(

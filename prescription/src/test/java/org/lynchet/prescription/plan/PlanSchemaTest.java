@@ -249,7 +249,7 @@ class PlanSchemaTest {
             repair: false
             reserve: 0 %
             sides: both
-            speed: 5 mph
+            speed: 5 mph, 6.5 mph, 3 mph
             tolerance: 2 in
             turn: 25 m2
             turn-radius: 20 ft
@@ -259,13 +259,35 @@ class PlanSchemaTest {
             """);
   }
 
+  /** How sprayers and combines are driven unless the plan says otherwise. */
+  @Test
+  void defaultsOfSprayersAndCombinesAreThoseOfTheReader() throws Exception {
+    String silent =
+        PlanTexts.SHORT.replace(
+            "machines: {",
+            "machines: {sprayer: {kind: sprayer, boom: 90 ft},"
+                + " combine: {kind: combine, header: 30 ft}, ");
+    String turns = ", efficiency: 65 %, turn-time: 20 s, turn-radius: 20 ft";
+    String spelled =
+        silent
+            .replace("boom: 90 ft", "boom: 90 ft, speed: 6.5 mph" + turns)
+            .replace("header: 30 ft", "header: 30 ft, speed: 3 mph" + turns);
+    assertThat(spelled).contains("sprayer", "3 mph");
+    assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, silent));
+  }
+
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {
     node.properties()
         .forEach(
             entry -> {
               JsonNode value = entry.getValue().path("default");
               if (!value.isMissingNode()) {
-                defaults.put(entry.getKey(), value.isArray() ? value.toString() : value.asText());
+                String text = value.isArray() ? value.toString() : value.asText();
+                defaults.merge(
+                    entry.getKey(),
+                    text,
+                    (before, other) ->
+                        before.equals(other) ? before : String.join(", ", before, other));
               }
             });
     node.forEach(child -> collectDefaults(child, defaults));

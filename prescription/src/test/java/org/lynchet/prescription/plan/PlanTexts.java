@@ -50,11 +50,19 @@ final class PlanTexts {
           section: 10 ft
           crops: [corn, soybean]
           wheels: {track-width: 120 in, tyre-width: 15 in}
+          speed: 10 mph
+          efficiency: 60 %
+          turn-time: 25 s
+          turn-radius: 25 ft
         combine:
           kind: combine
           header: 9.144 m
           crops: [corn]
           wheels: {track-width: 3 m, tyre-width: 80 cm}
+          speed: 6 km/h
+          efficiency: 75 %
+          turn-time: 1 min
+          turn-radius: 8 m
         cultivator:
           kind: toolbar
           width: 30 ft

@@ -13,9 +13,11 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
@@ -89,7 +91,7 @@ public final class SamplePlans {
         new Length(inches, LengthUnit.INCH),
         Planter.Hoppers.ROW_UNIT,
         null,
-        Handling.DEFAULT);
+        Handling.PLANTER);
   }
 
   /** A product at one rate per acre. */
@@ -147,6 +149,32 @@ public final class SamplePlans {
     headland =
         new PlannedHeadland(
             passes, "corn-planter", aroundHoles, "corn", seeding("tall-108", 32000));
+    return this;
+  }
+
+  /**
+   * Adds a sprayer of all crops.
+   *
+   * @param sectionFeet null for a boom without sections
+   */
+  public SamplePlans sprayer(double boomFeet, @Nullable Double sectionFeet) {
+    Length section = sectionFeet == null ? null : new Length(sectionFeet, LengthUnit.FOOT);
+    machines.put(
+        "sprayer",
+        new Sprayer(
+            "sprayer",
+            new Length(boomFeet, LengthUnit.FOOT),
+            section,
+            List.of(),
+            null,
+            Handling.SPRAYER));
+    return this;
+  }
+
+  /** Adds a combine of some crops; of all if none is named. */
+  public SamplePlans combine(String name, double headerFeet, String... crops) {
+    Length header = new Length(headerFeet, LengthUnit.FOOT);
+    machines.put(name, new Combine(name, header, List.of(crops), null, Handling.COMBINE));
     return this;
   }
 
