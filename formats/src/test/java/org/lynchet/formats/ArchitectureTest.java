@@ -51,13 +51,15 @@ class ArchitectureTest {
             "org.lynchet.formats.shapefile",
             "org.lynchet.formats.geojson",
             "org.lynchet.formats.csv",
-            "org.lynchet.formats.isoxml")
+            "org.lynchet.formats.isoxml",
+            "org.lynchet.formats.kml",
+            "org.lynchet.formats.geopackage")
         .and()
         .areTopLevelClasses()
         .and()
         .arePublic()
         .should()
-        .haveNameMatching(".*\\.(Shapefile|GeoJson|VertexCsv|TaskData|TaskSet)")
+        .haveNameMatching(".*\\.(Shapefile|GeoJson|VertexCsv|TaskData|TaskSet|Kml|GeoPackage)")
         .check(CLASSES);
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.lynchet.formats.Fault;
+import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.PackedFiles;
 
@@ -67,6 +68,15 @@ public final class TaskData {
     try (TaskFiles files = TaskFiles.open(file)) {
       return new TaskSetDecoder(TaskTree.read(files)).decode();
     }
+  }
+
+  /**
+   * Reads the boundary of one field as a table of one feature without columns.
+   *
+   * @param id the field's id, such as PFD1; empty for the only field of the file
+   */
+  public static FeatureReader boundaryReader(String id) {
+    return new PartFieldReader(id);
   }
 
   /**

@@ -1,10 +1,13 @@
 package org.lynchet.integration.reader;
 
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +66,23 @@ public final class ExternalReaders {
     Tools.assumeInstalled("dbfdump");
     String out = run(dbf, List.of("dbfdump", "-m", dbf.toString())).outOrThrow();
     return out.lines().map(line -> line.replaceAll(": +", ": ").strip()).toList();
+  }
+
+  /** The npm package isoxml, task data in a .zip; see isoxml_tasks.cjs for what comes out. */
+  public static JsonNode isoxml(Path zip) throws IOException, InterruptedException {
+    Tools.assumeInstalled("node");
+    Path npm = Path.of(System.getProperty("lynchet.npm", "target/npm")).toAbsolutePath();
+    assumeTrue(
+        Files.isDirectory(npm.resolve("node_modules/isoxml")),
+        "the npm package isoxml is not installed in " + npm);
+    Path script = Files.createTempFile("isoxml_tasks", ".cjs");
+    try {
+      Files.writeString(script, source("isoxml_tasks.cjs"));
+      String[] command = {"node", script.toString(), npm.toString(), zip.toString()};
+      return JSON.readTree(run(zip, List.of(command)).outOrThrow());
+    } finally {
+      Files.delete(script);
+    }
   }
 
   private static JsonNode python(String module, String script, Path file)

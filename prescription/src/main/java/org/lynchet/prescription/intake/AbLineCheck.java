@@ -22,17 +22,19 @@ final class AbLineCheck {
   private static final double NEAREST_POINTS = 1;
 
   private final Plan plan;
+  private final Line line;
   private final Faults faults;
 
-  AbLineCheck(Plan plan, Faults faults) {
+  /** Takes the AB line by points or heading, wherever it was read. */
+  AbLineCheck(Plan plan, Line line, Faults faults) {
     this.plan = plan;
+    this.line = line;
     this.faults = faults;
   }
 
   /** The frame of the AB line, or nothing if there were faults. */
   Optional<OffsetFrame> frame(Geometry boundary) {
     PlaneFrame plane = FieldIntake.planeAround(boundary);
-    Line line = plan.guidance().line();
     if (line instanceof ThroughTwoPoints points) {
       boolean aIsNear = isNear(boundary, points.a(), "a");
       boolean bIsNear = isNear(boundary, points.b(), "b");

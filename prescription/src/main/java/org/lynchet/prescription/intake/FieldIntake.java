@@ -13,6 +13,7 @@ import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.zone.FieldData;
 
 /** Reads the boundary, the management zones and the AB line of a plan. */
@@ -27,9 +28,13 @@ public final class FieldIntake {
   public static FieldData read(Plan plan) throws RejectedException {
     Faults faults = new Faults();
     List<Warning> warnings = new ArrayList<>();
-    Areas areas = readAreas(plan.file(), plan.field(), faults, warnings);
+    InputTables tables = new InputTables(plan.file(), faults, warnings);
+    Areas areas = readAreas(tables, plan.field(), faults, warnings);
+    Optional<Line> line = new GuidanceFile(plan, tables, faults).line();
     Optional<OffsetFrame> frame =
-        areas.boundary().flatMap(field -> new AbLineCheck(plan, faults).frame(field));
+        areas
+            .boundary()
+            .flatMap(field -> line.flatMap(l -> new AbLineCheck(plan, l, faults).frame(field)));
     faults.throwIfAny();
     return new FieldData(
         areas.boundary().orElseThrow(), areas.zones(), frame.orElseThrow(), warnings);
@@ -37,14 +42,14 @@ public final class FieldIntake {
 
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */
   public static void check(String planFile, PlannedField field, Faults faults) {
-    readAreas(planFile, field, faults, new ArrayList<>());
+    List<Warning> warnings = new ArrayList<>();
+    readAreas(new InputTables(planFile, faults, warnings), field, faults, warnings);
   }
 
   private record Areas(Optional<Geometry> boundary, List<ManagementZone> zones) {}
 
   private static Areas readAreas(
-      String planFile, PlannedField field, Faults faults, List<Warning> warnings) {
-    InputTables tables = new InputTables(planFile, faults, warnings);
+      InputTables tables, PlannedField field, Faults faults, List<Warning> warnings) {
     Optional<Geometry> boundary =
         tables
             .read(field.boundary(), "field.boundary")

@@ -4,8 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
@@ -14,13 +12,15 @@ import org.lynchet.formats.crs.LonLat;
 import org.lynchet.formats.crs.LonLatTable;
 import org.lynchet.formats.csv.VertexCsv;
 import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
 
 /** Reads files by their ending, and takes them to longitude and latitude. */
 final class InputTables {
-  private static final String ENDINGS = ".geojson, .json, .shp, .zip (of a shapefile) or .csv";
+  private static final String ENDINGS =
+      ".geojson, .json, .shp, .csv, .zip (of a shapefile or of task data) or .xml (of task data)";
 
   private final String planFile;
   private final Faults faults;
@@ -34,29 +34,22 @@ final class InputTables {
 
   /** The table of a file, in longitude and latitude; empty if there were faults. */
   Optional<FeatureTable> read(String name, String key) {
-    Optional<Path> file = find(name, key);
+    NamedPart named = NamedPart.of(name);
+    Optional<Path> file = find(named.file(), key);
     if (file.isEmpty()) {
       return Optional.empty();
     }
-    String lower = name.toLowerCase(Locale.ROOT);
-    FeatureReader reader =
-        Map.of(
-                ".geojson", GeoJson.reader(),
-                ".json", GeoJson.reader(),
-                ".shp", Shapefile.reader(),
-                ".zip", Shapefile.reader(),
-                ".csv", VertexCsv.reader())
-            .get(lower.contains(".") ? lower.substring(lower.lastIndexOf('.')) : "");
-    if (reader == null) {
-      faults.add(
-          "a file of this kind cannot be read: " + name,
-          planFile + " " + key,
-          ENDINGS,
-          "save it as one of these");
-      return Optional.empty();
-    }
     try {
-      LonLatTable lonLat = LonLat.of(reader.read(file.get()), name);
+      Optional<FeatureReader> reader = reader(named, file.get());
+      if (reader.isEmpty()) {
+        faults.add(
+            "a file of this kind cannot be read: " + name,
+            planFile + " " + key,
+            ENDINGS,
+            "save it as one of these");
+        return Optional.empty();
+      }
+      LonLatTable lonLat = LonLat.of(reader.get().read(file.get()), name);
       for (String note : lonLat.notes()) {
         warnings.add(
             new Warning(
@@ -69,7 +62,22 @@ final class InputTables {
     }
   }
 
-  private Optional<Path> find(String name, String key) {
+  /** The reader of a file by its ending; of a .zip, by what is in it. */
+  private static Optional<FeatureReader> reader(NamedPart named, Path file) throws FormatException {
+    return switch (named.ending()) {
+      case ".geojson", ".json" -> Optional.of(GeoJson.reader());
+      case ".shp" -> Optional.of(Shapefile.reader());
+      case ".csv" -> Optional.of(VertexCsv.reader());
+      case ".zip" ->
+          Optional.of(
+              TaskData.isIn(file) ? TaskData.boundaryReader(named.part()) : Shapefile.reader());
+      case ".xml" -> Optional.of(TaskData.boundaryReader(named.part()));
+      default -> Optional.empty();
+    };
+  }
+
+  /** The place of a file that a plan names, if there is such a file; else a fault is added. */
+  Optional<Path> find(String name, String key) {
     try {
       Path folder = Path.of(planFile).toAbsolutePath().getParent();
       Path file = folder == null ? Path.of(name) : folder.resolve(name);

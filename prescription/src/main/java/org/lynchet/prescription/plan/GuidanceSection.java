@@ -2,6 +2,7 @@ package org.lynchet.prescription.plan;
 
 import java.util.Optional;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
+import org.lynchet.prescription.plan.PlannedGuidance.FromFile;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
@@ -10,7 +11,8 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 /** Reads the section {@code guidance}. */
 final class GuidanceSection {
   private static final String FORMS =
-      "{a: [lon, lat], b: [lon, lat]} or {through: [lon, lat], heading: degrees}";
+      "{a: [lon, lat], b: [lon, lat]}, {through: [lon, lat], heading: degrees} or"
+          + " {file: taskdata.zip#GPN1}";
 
   private GuidanceSection() {}
 
@@ -25,16 +27,20 @@ final class GuidanceSection {
   private static Optional<Line> line(KeyReader keys) {
     boolean byPoints = keys.has("a") || keys.has("b");
     boolean byHeading = keys.has("through") || keys.has("heading");
-    if (byPoints && !byHeading) {
+    boolean byFile = keys.has("file");
+    if (byPoints && !byHeading && !byFile) {
       return twoPoints(keys);
     }
-    if (byHeading && !byPoints) {
+    if (byHeading && !byPoints && !byFile) {
       return onePoint(keys);
     }
+    if (byFile && !byPoints && !byHeading) {
+      return keys.get("file", NameText::file).map(FromFile::new);
+    }
     keys.faultOfAll(
-        byPoints ? "the AB line is given in two forms" : "the AB line is not given",
+        byPoints || byHeading ? "the AB line is given in two forms" : "the AB line is not given",
         FORMS,
-        "give it in one of the two forms");
+        "give it in one of these forms");
     keys.leaveRest();
     return Optional.empty();
   }

@@ -36,4 +36,7 @@ public record PlannedGuidance(Line line, AbLineIs abLineIs, PlacementChoices pla
 
   /** A point and a heading, degrees clockwise from true north, [0, 360). */
   public record ThroughPoint(Position through, double headingDegrees) implements Line {}
+
+  /** The guidance line of a file of task data, such as {@code taskdata.zip#GPN1}. */
+  public record FromFile(String file) implements Line {}
 }

@@ -62,6 +62,7 @@ class PlanSchemaTest {
     return List.of(
         PlanTexts.FULL,
         PlanTexts.SHORT,
+        PlanTexts.BY_FILE,
         PlanTexts.FULL.replace("rows: 12\n", "rows: 12.0\n"),
         PlanTexts.FULL.replace("bean-2.4", "1108"),
         PlanTexts.FULL.replace("95 %", "95%"),
@@ -121,8 +122,8 @@ class PlanSchemaTest {
     Map<String, Set<String>> ofSchema = new TreeMap<>();
     collect(SCHEMA, "", ofSchema);
     Map<String, Set<String>> ofReader = new TreeMap<>();
-    for (String plan : List.of(withUnknownKeys(PlanTexts.FULL), withUnknownKeys(PlanTexts.SHORT))) {
-      for (Fault fault : PlanTexts.faults(folder, plan)) {
+    for (String plan : List.of(PlanTexts.FULL, PlanTexts.SHORT, PlanTexts.BY_FILE)) {
+      for (Fault fault : PlanTexts.faults(folder, withUnknownKeys(plan))) {
         assertThat(fault.what()).startsWith("the key 'zzzz' is not known");
         String path = fault.where().replaceAll("plan.yaml:\\d+:\\d+ |\\.?zzzz$|\\[\\d+]", "");
         ofReader

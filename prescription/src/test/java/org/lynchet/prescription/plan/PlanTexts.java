@@ -104,6 +104,10 @@ final class PlanTexts {
         - {crop: corn, planted-by: corn-planter, passes: 1, centre: {product: tall-108, rate: 34000 seeds/ac}}
       """;
 
+  /** The short plan with its AB line in a file. */
+  static final String BY_FILE =
+      SHORT.replaceAll("ab-line: \\{[^}]*}", "ab-line: {file: 'taskdata.zip#GPN1'}");
+
   private PlanTexts() {}
 
   /** Reads a text as a plan. */
