@@ -17,6 +17,8 @@ import org.lynchet.prescription.zone.FieldLayout;
 
 /** Writes everything of one plan into its output folder. */
 public final class Handoff {
+  static final String HEADLAND_PASSES = "guidance/headland.geojson";
+
   private final FieldLayout layout;
   private final Summary summary;
   private final boolean png;
@@ -105,6 +107,9 @@ public final class Handoff {
       }
     }
     tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));
+    if (!layout.headlandPasses().isEmpty()) {
+      tables.add(new HandoffFile(HEADLAND_PASSES, Format.GEOJSON, HeadlandPassTable.of(layout)));
+    }
     return tables;
   }
 }

@@ -3,6 +3,7 @@ package org.lynchet.prescription.zone;
 import java.io.Serializable;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
@@ -15,10 +16,13 @@ import org.lynchet.prescription.plan.Plan;
  * @param boundary the field, longitude (x) and latitude (y) in degrees
  * @param frame the frame of the AB line
  * @param areaSquareMetres the field's area in the plane
- * @param zones the zones, which cover the field: by strip, then from left to right
+ * @param zones the zones, which cover the field but for waterways: by strip, then from left to
+ *     right
  * @param passes the passes, left to right
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
+ * @param headlandPasses the passes of the headland, from the innermost to the outermost
+ * @param waterways what is driven across but not planted
  */
 public record FieldLayout(
     Plan plan,
@@ -28,7 +32,9 @@ public record FieldLayout(
     List<Zone> zones,
     List<DrivenPass> passes,
     JoinedPieces joinedPieces,
-    List<Warning> warnings)
+    List<Warning> warnings,
+    List<HeadlandPass> headlandPasses,
+    List<Waterway> waterways)
     implements Serializable {
 
   /** Copies the lists. */
@@ -36,13 +42,15 @@ public record FieldLayout(
     zones = List.copyOf(zones);
     passes = List.copyOf(passes);
     warnings = List.copyOf(warnings);
+    headlandPasses = List.copyOf(headlandPasses);
+    waterways = List.copyOf(waterways);
   }
 
   /**
    * Lays a plan out on a field.
    *
    * @throws RejectedException if the plan and the field do not go together: a management zone has
-   *     no rate, or part of the field lies in no management zone
+   *     no rate, part of the field lies in no management zone, or nothing of it can be planted
    */
   public static FieldLayout of(Plan plan, FieldData field) throws RejectedException {
     return new LayoutMaker(plan, field).make();

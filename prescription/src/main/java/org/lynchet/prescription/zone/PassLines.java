@@ -30,19 +30,24 @@ final class PassLines {
 
   private final Plan plan;
   private final OffsetFrame frame;
-  private final CrossSection inside;
+  private final CrossSection planted;
   private final Map<Integer, List<Piece>> piecesOfPass;
   private final Set<Integer> partial;
 
+  /**
+   * Gets ready to draw.
+   *
+   * @param planted what is planted in strips, to measure rows
+   */
   PassLines(
       Plan plan,
       OffsetFrame frame,
-      CrossSection inside,
+      CrossSection planted,
       List<Piece> passPieces,
       Set<Integer> partial) {
     this.plan = plan;
     this.frame = frame;
-    this.inside = inside;
+    this.planted = planted;
     this.piecesOfPass = passPieces.stream().collect(Collectors.groupingBy(Piece::group));
     this.partial = partial;
   }
@@ -69,7 +74,7 @@ final class PassLines {
     int inField = 0;
     double length = 0;
     List<Double> lengths = new ArrayList<>();
-    for (double row : inside.lengthsMetres(rows)) {
+    for (double row : planted.lengthsMetres(rows)) {
       double inRow = row > NO_ROW ? row : 0;
       inField += row > NO_ROW ? 1 : 0;
       length += inRow;
