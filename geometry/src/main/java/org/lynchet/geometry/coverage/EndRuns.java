@@ -1,9 +1,11 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LinearRing;
 
 /**
@@ -16,7 +18,8 @@ import org.locationtech.jts.geom.LinearRing;
  *       kind make a run.
  *   <li>Runs shorter than the headland is wide are bridged, the shortest first: they become what
  *       lies on both sides of them. Only an end between two sides that run opposite ways stays
- *       however short, since there the field itself is narrow, and its rows do end.
+ *       however short, since there the field itself is narrow, and its rows do end. A ring that is
+ *       less across than the headland is wide, such as a mast or a tree, is an end all around.
  * </ol>
  */
 final class EndRuns {
@@ -52,6 +55,9 @@ final class EndRuns {
   }
 
   private List<EndRun> find() {
+    if (extent() < width) {
+      return List.of(new EndRun(List.of(ring), List.of()));
+    }
     List<Stretch> stretches = new ArrayList<>();
     for (int edge = 0; edge < kept.length; edge++) {
       add(stretches, new Stretch(edge, edge, isEnd(edge), from(edge).distance(to(edge))));
@@ -63,6 +69,12 @@ final class EndRuns {
       bridged = shortest(stretches);
     }
     return stretches.stream().filter(Stretch::end).map(s -> run(s, stretches.size() == 1)).toList();
+  }
+
+  private double extent() {
+    Envelope box = new Envelope();
+    Arrays.stream(ring).forEach(box::expandToInclude);
+    return box.getDiameter();
   }
 
   private static void add(List<Stretch> stretches, Stretch next) {

@@ -111,6 +111,17 @@ class EndHeadlandTest {
   }
 
   @Test
+  @DisplayName("a mast has headland all around, whatever the angles of its edges")
+  void mast() {
+    String wkt = "POLYGON ((0 0, 100 0, 100 100, 0 100, 0 0), (50 47, 49 50, 50 53, 51 50, 50 47))";
+    TestField field = TestField.of(wkt).endHeadland(10, true);
+    // Steiner: area + perimeter x 10 + pi x 10^2 of a rhombus with diagonals 2 and 6.
+    double grown = 6 + 4 * Math.sqrt(10) * 10 + Math.PI * 100;
+    assertThat(Insides.of(field.regions()).getArea()).isCloseTo(8000 - grown, within(0.5));
+    field.cut(CUTS);
+  }
+
+  @Test
   @DisplayName("two parts: each has its own ends")
   void multipolygon() {
     TestField field =

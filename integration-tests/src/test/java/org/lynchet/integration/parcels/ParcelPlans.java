@@ -16,13 +16,25 @@ import org.lynchet.prescription.quantity.AreaUnit;
  * Makes plans as a program would that calls this one from Java.
  *
  * @param pattern the strips
- * @param headland whether there is a headland of one pass
+ * @param headland where there is headland
  * @param zones names of the management zones; none for a field without
  * @param repair whether an invalid boundary is repaired
  */
-public record ParcelPlans(Pattern pattern, boolean headland, List<String> zones, boolean repair) {
+public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, boolean repair) {
   /** The column of a map of management zones that names them. */
   static final String ZONE = "zone";
+
+  /** Where there is headland. */
+  public enum Where {
+    NOWHERE,
+    ALL_AROUND,
+    ENDS
+  }
+
+  /** A headland of one pass all around, or none. */
+  public ParcelPlans(Pattern pattern, boolean headland, List<String> zones, boolean repair) {
+    this(pattern, headland ? Where.ALL_AROUND : Where.NOWHERE, zones, repair);
+  }
 
   /** Copies the list. */
   public ParcelPlans {
@@ -44,7 +56,11 @@ public record ParcelPlans(Pattern pattern, boolean headland, List<String> zones,
         new PlannedField(boundary, boundary, map, new Area(10, AreaUnit.SQUARE_METRE), repair),
         new PlannedGuidance(abLine, pattern.abLineIs()),
         pattern.machines(),
-        headland ? pattern.headland(zones) : null,
+        switch (headland) {
+          case NOWHERE -> null;
+          case ALL_AROUND -> pattern.headland(zones);
+          case ENDS -> pattern.headlandAtEnds(zones);
+        },
         pattern.strips(zones),
         Map.of(),
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),

@@ -107,6 +107,12 @@ public enum Pattern {
     return new PlannedHeadland(1, "corn-planter", true, "corn", seeding("tall", 79_000, zones));
   }
 
+  /** The same where rows meet the boundary at more than 30 degrees only. */
+  PlannedHeadland headlandAtEnds(List<String> zones) {
+    return new PlannedHeadland(
+        2, "corn-planter", true, "corn", seeding("tall", 79_000, zones), 30.0);
+  }
+
   /** What the AB line is of the first strip. */
   AbLineIs abLineIs() {
     return abLineIs;

@@ -74,8 +74,23 @@ class RealParcelsTest {
   void everyValidParcelIsPlannedAndNoOther(
       Pattern pattern, double headingDegrees, boolean headland, boolean managementZones) {
     List<String> zones = managementZones ? Parcel.HALVES : List.of();
-    ParcelPlans plans = new ParcelPlans(pattern, headland, zones, false);
+    planEach(new ParcelPlans(pattern, headland, zones, false), headingDegrees);
+  }
 
+  /** Rows along, across and aslant; with management zones too. */
+  @ParameterizedTest
+  @CsvSource({
+    "CORN_AND_SOYBEAN,  0, false",
+    "CORN_AND_SOYBEAN, 13,  true",
+    "THREE_CROPS, 90, false",
+  })
+  void headlandAtTheEndsOfRowsKeepsTheSameLaws(
+      Pattern pattern, double headingDegrees, boolean managementZones) {
+    List<String> zones = managementZones ? Parcel.HALVES : List.of();
+    planEach(new ParcelPlans(pattern, ParcelPlans.Where.ENDS, zones, false), headingDegrees);
+  }
+
+  private static void planEach(ParcelPlans plans, double headingDegrees) {
     List<Outcome> outcomes =
         PARCELS.parallelStream()
             .map(p -> Outcome.of(p.id(), p.plan(plans, p.abLine(headingDegrees))))

@@ -23,6 +23,8 @@ public record Warning(Code code, String text) implements Serializable {
     ZONES_OVERLAP,
     /** Slivers of the field outside every management zone were given to a neighbouring zone. */
     ZONES_LEAVE_SLIVERS,
+    /** Waterways outside the field were left out. */
+    WATERWAYS_OUTSIDE,
     /** A strip is wider than the field. */
     STRIP_WIDER_THAN_FIELD,
     /** The headland leaves no room for strips. */

@@ -20,6 +20,7 @@ import org.lynchet.prescription.zone.FieldLayout;
 public final class Handoff {
   static final String SPRAYING = "spraying";
   static final String SPRAY_LINES = SPRAYING + "/lines";
+  static final String HEADLAND_PASSES = "guidance/headland.geojson";
 
   private final FieldLayout layout;
   private final Summary summary;
@@ -126,6 +127,9 @@ public final class Handoff {
       }
     }
     tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));
+    if (!layout.headlandPasses().isEmpty()) {
+      tables.add(new HandoffFile(HEADLAND_PASSES, Format.GEOJSON, HeadlandPassTable.of(layout)));
+    }
     return tables;
   }
 }

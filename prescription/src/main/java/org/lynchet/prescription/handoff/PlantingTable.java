@@ -9,6 +9,7 @@ import org.lynchet.formats.Column;
 import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -25,7 +26,7 @@ final class PlantingTable {
   static final String OFF = "off";
 
   /** What an off zone has for its product. */
-  private static final String NO_PRODUCT = "none";
+  private static final String NO_PRODUCT = ZoneTable.NOTHING;
 
   /** Bytes of a text column: enough for a crop and a product. */
   static final int TEXT = 40;
@@ -60,6 +61,9 @@ final class PlantingTable {
         features.add(row(zone, OFF, NO_PRODUCT, new SeedingRate(0, per), area));
       }
     }
+    if (layout.plan().handoff().offZones()) {
+      layout.waterways().forEach(way -> features.add(off(way, per, area)));
+    }
     return new FeatureTable(crop, DeclaredCrs.LON_LAT, columns, features);
   }
 
@@ -71,6 +75,19 @@ final class PlantingTable {
             .limit(1)
             .anyMatch(zone -> zone.rate().per() == AreaUnit.ACRE);
     return acres ? AreaUnit.ACRE : AreaUnit.HECTARE;
+  }
+
+  private static Feature off(Waterway way, AreaUnit per, AreaUnit area) {
+    return new Feature(
+        way.polygon(),
+        List.of(
+            ZoneTable.NOTHING,
+            0.0,
+            OFF,
+            NO_PRODUCT,
+            0.0,
+            new SeedingRate(0, per).unit(),
+            rounded(way.areaSquareMetres() / area.squareMetres())));
   }
 
   private static Feature row(

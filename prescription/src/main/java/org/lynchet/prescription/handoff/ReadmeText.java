@@ -32,9 +32,16 @@ final class ReadmeText {
     }
     plans.forEach(plan -> text.append(plan.readme()));
     text.append(SprayText.files(layout));
+    text.append("  guidance/passes.geojson  the line that each pass drives, pass by pass\n");
+    if (!layout.headlandPasses().isEmpty()) {
+      text.append(
+          """
+            guidance/headland.geojson  the lines of the headland's passes; pass 1 is the innermost,
+                                       distance_m is how far its centre is from the boundary
+          """);
+    }
     text.append(
         """
-          guidance/passes.geojson  the line that each pass drives, pass by pass
           map.svg                  a picture of the field, to print and to check against
           summary.json             the totals above for programs, and digests of all files
 

@@ -7,11 +7,18 @@ import org.lynchet.formats.Column;
 import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
-/** Makes the table of plan.geojson: every zone of the field. */
+/** Makes the table of plan.geojson: every zone of the field, then waterways. */
 final class ZoneTable {
+  /** The word for the zone of what is driven across but not planted. */
+  static final String WATERWAY = "waterway";
+
+  /** Crop and product where nothing is planted. */
+  static final String NOTHING = "none";
+
   private ZoneTable() {}
 
   static FeatureTable of(FieldLayout layout) {
@@ -46,6 +53,25 @@ final class ZoneTable {
       }
       features.add(new Feature(zone.polygon(), values));
     }
+    layout.waterways().forEach(way -> features.add(waterway(layout, way, managed)));
     return new FeatureTable("plan", DeclaredCrs.LON_LAT, columns, features);
+  }
+
+  private static Feature waterway(FieldLayout layout, Waterway way, boolean managed) {
+    List<@Nullable Object> values =
+        new ArrayList<>(
+            List.of(
+                NOTHING,
+                0.0,
+                WATERWAY,
+                NOTHING,
+                0.0,
+                layout.zones().get(0).rate().unit(),
+                way.areaSquareMetres(),
+                false));
+    if (managed) {
+      values.add(null);
+    }
+    return new Feature(way.polygon(), values);
   }
 }

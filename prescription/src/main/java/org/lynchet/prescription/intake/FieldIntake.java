@@ -16,7 +16,7 @@ import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.zone.FieldData;
 
-/** Reads the boundary, the management zones and the AB line of a plan. */
+/** Reads the boundary, the management zones, the waterways and the AB line of a plan. */
 public final class FieldIntake {
   private FieldIntake() {}
 
@@ -37,7 +37,11 @@ public final class FieldIntake {
             .flatMap(field -> line.flatMap(l -> new AbLineCheck(plan, l, faults).frame(field)));
     faults.throwIfAny();
     return new FieldData(
-        areas.boundary().orElseThrow(), areas.zones(), frame.orElseThrow(), warnings);
+        areas.boundary().orElseThrow(),
+        areas.zones(),
+        frame.orElseThrow(),
+        warnings,
+        areas.waterways().orElse(null));
   }
 
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */
@@ -46,7 +50,8 @@ public final class FieldIntake {
     readAreas(new InputTables(planFile, faults, warnings), field, faults, warnings);
   }
 
-  private record Areas(Optional<Geometry> boundary, List<ManagementZone> zones) {}
+  private record Areas(
+      Optional<Geometry> boundary, List<ManagementZone> zones, Optional<Geometry> waterways) {}
 
   private static Areas readAreas(
       InputTables tables, PlannedField field, Faults faults, List<Warning> warnings) {
@@ -62,7 +67,14 @@ public final class FieldIntake {
           .ifPresent(
               table -> zones.addAll(new ZoneMapCheck(field.repair(), map, faults).check(table)));
     }
-    return new Areas(boundary, zones);
+    Optional<Geometry> waterways = Optional.empty();
+    String file = field.waterways();
+    if (file != null) {
+      WaterwayCheck check = new WaterwayCheck(file, field.repair(), faults, warnings);
+      waterways =
+          tables.read(file, "field.waterways").flatMap(table -> check.check(table, boundary));
+    }
+    return new Areas(boundary, zones, waterways);
   }
 
   /** The plane around a boundary. */

@@ -3,6 +3,7 @@ package org.lynchet.prescription.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
@@ -31,6 +32,7 @@ final class Legend {
     this.entries = entries;
     this.units = units;
     addEntries();
+    addWaterways();
     addTotal();
     addPartial();
     if (abLine) {
@@ -121,6 +123,19 @@ final class Legend {
     rows.add(
         new LegendRow(
             LegendRow.Sign.NONE, "whole field", "", area(layout.areaSquareMetres()), true));
+  }
+
+  private void addWaterways() {
+    double area = layout.waterways().stream().mapToDouble(Waterway::areaSquareMetres).sum();
+    if (area > 0) {
+      rows.add(
+          new LegendRow(
+              LegendRow.Sign.of(WaterwayMarks.LOOK),
+              "waterway, not planted",
+              "",
+              area(area),
+              false));
+    }
   }
 
   private void addPartial() {

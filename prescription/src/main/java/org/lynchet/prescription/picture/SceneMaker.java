@@ -8,6 +8,7 @@ import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.HeadlandPass;
 
 /** Draws a field laid out: finds the scale, places everything, from the bottom to the top. */
 final class SceneMaker {
@@ -53,6 +54,7 @@ final class SceneMaker {
     List<Scene.Layer> layers = new ArrayList<>();
     layers.add(new Scene.Layer("zones", ZoneMarks.of(entries, plane)));
     layers.add(new Scene.Layer("partial-passes", ZoneMarks.partial(layout.zones(), looks, plane)));
+    layers.add(new Scene.Layer("waterways", WaterwayMarks.of(layout.waterways(), plane)));
     layers.add(new Scene.Layer("passes", passLines()));
     layers.add(new Scene.Layer("boundary", boundary()));
     layers.add(new Scene.Layer("management-zones", managementZones.edges()));
@@ -125,6 +127,11 @@ final class SceneMaker {
       if (width * plane.pointsPerMetre() >= NARROWEST_PASS) {
         plane.add(pass.line(), outline);
       }
+    }
+    double outermost =
+        layout.headlandPasses().stream().mapToDouble(HeadlandPass::distanceMetres).min().orElse(0);
+    if (2 * outermost * plane.pointsPerMetre() >= NARROWEST_PASS) {
+      layout.headlandPasses().forEach(pass -> plane.add(pass.line(), outline));
     }
     return outline.isEmpty() ? List.of() : List.of(new Mark.Line(outline, Scene.INK, 0.35, 2));
   }

@@ -34,17 +34,18 @@ final class SprayMaker {
     this.bands = new StripBands(plan, sprayers, warnings).of(strips);
   }
 
-  /** Cuts the field between passes. */
-  Spraying make(Regions withoutZones) {
+  /** Cuts the field between passes; passes run across waterways, which are not sprayed. */
+  Spraying make(Regions regions) {
     double[] cuts = bands.stream().skip(1).mapToDouble(SprayedBand::leftMetres).toArray();
     Coverage coverage =
-        Coverage.cut(withoutZones, cuts)
+        Coverage.cut(regions, cuts)
             .joinSmall(plan.field().minimumPiece().squareMetres(), this::stripOf)
             .coverage()
             .rounded();
     Map<Integer, SprayPass> passes = passes(coverage);
     List<SprayedArea> areas = new ArrayList<>();
     coverage.cells().stream()
+        .filter(cell -> cell.region().planted())
         .sorted(Comparator.comparingInt(Cell::band))
         .forEach(cell -> area(coverage, cell, passes).ifPresent(areas::add));
     return new Spraying(List.copyOf(passes.values()), areas, warnings.list());

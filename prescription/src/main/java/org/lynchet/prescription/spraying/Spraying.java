@@ -28,14 +28,14 @@ public record Spraying(List<SprayPass> passes, List<SprayedArea> areas, List<War
   /**
    * Lays spray passes over the strips of a field; none where the plan has no sprayer for a crop.
    *
-   * @param withoutZones the field divided into headland and the rest
+   * @param regions the field divided by headland and waterways
    * @param strips its strips, left to right
    */
   public static Spraying of(
-      Plan plan, OffsetFrame frame, Regions withoutZones, List<Strip> strips) {
+      Plan plan, OffsetFrame frame, Regions regions, List<Strip> strips) {
     return CropSprayers.of(plan).isEmpty()
         ? new Spraying(List.of(), List.of(), List.of())
-        : new SprayMaker(plan, frame, strips).make(withoutZones);
+        : new SprayMaker(plan, frame, strips).make(regions);
   }
 
   /** The crops that are sprayed, in the order of their areas. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
@@ -35,6 +36,7 @@ import org.lynchet.prescription.zone.Zone;
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
  * @param driving how the passes are driven
+ * @param waterwaySquareMetres area of the field that is driven across but not planted
  */
 public record Summary(
     String field,
@@ -48,7 +50,8 @@ public record Summary(
     double partialSquareMetres,
     JoinedPieces joinedPieces,
     List<Warning> warnings,
-    Driving driving)
+    Driving driving,
+    double waterwaySquareMetres)
     implements Serializable {
 
   /** Copies the lists. */
@@ -80,7 +83,8 @@ public record Summary(
         layout.zones().stream().filter(Zone::partial).mapToDouble(Zone::areaSquareMetres).sum(),
         layout.joinedPieces(),
         warnings,
-        Driving.of(layout));
+        Driving.of(layout),
+        layout.waterways().stream().mapToDouble(Waterway::areaSquareMetres).sum());
   }
 
   private record ZoneKey(

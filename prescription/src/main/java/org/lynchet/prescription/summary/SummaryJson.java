@@ -50,6 +50,7 @@ public final class SummaryJson {
     json.writeNumberField("schemaVersion", SCHEMA_VERSION);
     json.writeStringField("field", summary.field());
     number("area_m2", summary.areaSquareMetres());
+    number("waterways_m2", summary.waterwaySquareMetres());
     number("ab_line_heading_degrees", summary.headingDegrees());
     json.writeArrayFieldStart("crops");
     for (CropTotal crop : summary.crops()) {

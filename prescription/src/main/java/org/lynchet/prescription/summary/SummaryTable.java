@@ -43,6 +43,10 @@ public final class SummaryTable {
       line("");
       text.append(DrivingTable.of(summary.driving(), area));
     }
+    if (summary.waterwaySquareMetres() > 0) {
+      line("");
+      line("Waterways, driven across but not planted: %s", inUnit(summary.waterwaySquareMetres()));
+    }
     if (summary.partialPasses() > 0) {
       line("");
       line(

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.zone;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -13,12 +14,23 @@ import org.lynchet.prescription.fault.Warning;
  * @param managementZones the management zones, in the order of their first features; empty for none
  * @param frame the frame of the AB line
  * @param warnings what deserves a second look
+ * @param waterways valid polygons that are driven across but not planted, or null for none
  */
 public record FieldData(
     Geometry boundary,
     List<ManagementZone> managementZones,
     OffsetFrame frame,
-    List<Warning> warnings) {
+    List<Warning> warnings,
+    @Nullable Geometry waterways) {
+
+  /** A field without waterways. */
+  public FieldData(
+      Geometry boundary,
+      List<ManagementZone> managementZones,
+      OffsetFrame frame,
+      List<Warning> warnings) {
+    this(boundary, managementZones, frame, warnings, null);
+  }
 
   /** Copies the lists. */
   public FieldData {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.zone;
 import java.io.Serializable;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
@@ -16,11 +17,14 @@ import org.lynchet.prescription.spraying.Spraying;
  * @param boundary the field, longitude (x) and latitude (y) in degrees
  * @param frame the frame of the AB line
  * @param areaSquareMetres the field's area in the plane
- * @param zones the zones, which cover the field: by strip, then from left to right
+ * @param zones the zones, which cover the field but for waterways: by strip, then from left to
+ *     right
  * @param passes the passes, left to right
  * @param spraying where sprayers run
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
+ * @param headlandPasses the passes of the headland, from the innermost to the outermost
+ * @param waterways what is driven across but not planted
  */
 public record FieldLayout(
     Plan plan,
@@ -31,7 +35,9 @@ public record FieldLayout(
     List<DrivenPass> passes,
     Spraying spraying,
     JoinedPieces joinedPieces,
-    List<Warning> warnings)
+    List<Warning> warnings,
+    List<HeadlandPass> headlandPasses,
+    List<Waterway> waterways)
     implements Serializable {
 
   /** Copies the lists. */
@@ -39,13 +45,15 @@ public record FieldLayout(
     zones = List.copyOf(zones);
     passes = List.copyOf(passes);
     warnings = List.copyOf(warnings);
+    headlandPasses = List.copyOf(headlandPasses);
+    waterways = List.copyOf(waterways);
   }
 
   /**
    * Lays a plan out on a field.
    *
    * @throws RejectedException if the plan and the field do not go together: a management zone has
-   *     no rate, or part of the field lies in no management zone
+   *     no rate, part of the field lies in no management zone, or nothing of it can be planted
    */
   public static FieldLayout of(Plan plan, FieldData field) throws RejectedException {
     return new LayoutMaker(plan, field).make();

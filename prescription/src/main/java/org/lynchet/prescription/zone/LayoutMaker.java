@@ -3,6 +3,7 @@ package org.lynchet.prescription.zone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
 import org.lynchet.geometry.coverage.Piece;
+import org.lynchet.geometry.coverage.RegionLabel;
 import org.lynchet.geometry.coverage.Regions;
 import org.lynchet.geometry.coverage.SmallCellsJoined;
 import org.lynchet.geometry.coverage.UncoveredPlace;
@@ -24,6 +26,7 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.spraying.Spraying;
 
 /** Lays a plan out on a field: strips, passes, coverage, zones. */
@@ -45,7 +48,9 @@ final class LayoutMaker {
     Headland headland = PlanPattern.headland(plan);
     Regions withoutZones = Regions.divided(shape, headland, List.of());
     Regions regions = divideByZones(shape, headland, withoutZones);
+    // Strips and passes are laid out as if waterways were planted: passes run across them.
     CrossSection inside = withoutZones.insideHeadland();
+    CrossSection planted = field.waterways() == null ? inside : regions.plantedInsideHeadland();
     StripLayout strips = layStrips(inside);
 
     Bands passBands = strips.passBands();
@@ -54,8 +59,13 @@ final class LayoutMaker {
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
-        new PassLines(plan, field.frame(), inside, passPieces, partialPasses).of(strips.strips());
-    Spraying spraying = Spraying.of(plan, field.frame(), withoutZones, strips.strips());
+        new PassLines(plan, field.frame(), planted, passPieces, partialPasses).of(strips.strips());
+    Spraying spraying =
+        Spraying.of(
+            plan,
+            field.frame(),
+            divideByWaterways(shape, headland, withoutZones),
+            strips.strips());
     warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
 
     Bands bands = strips.bands(partialPasses);
@@ -66,6 +76,7 @@ final class LayoutMaker {
     Set<Integer> partialCells = partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell)));
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
+    checkPlanted(zones);
     warnAboutKept(joined.kept());
     warnAboutUnplanted(zones);
     warnings.addAll(spraying.warnings());
@@ -78,7 +89,28 @@ final class LayoutMaker {
         passes,
         spraying,
         new JoinedPieces(joined.joined(), joined.joinedSquareMetres(), joined.kept()),
-        warnings);
+        warnings,
+        headlandPasses(shape, headland),
+        rounded.waterways());
+  }
+
+  private List<HeadlandPass> headlandPasses(FieldShape shape, @Nullable Headland headland) {
+    PlannedHeadland planned = plan.headland();
+    return planned == null || headland == null
+        ? List.of()
+        : new HeadlandPassLines(field.frame()).of(shape, planned, headland);
+  }
+
+  private void checkPlanted(List<Zone> zones) throws RejectedException {
+    if (zones.isEmpty()) {
+      Faults faults = new Faults();
+      faults.add(
+          "waterways cover the whole field",
+          Objects.requireNonNullElse(plan.field().waterways(), plan.file()),
+          "waterways that leave some of the field to plant",
+          "check whether it is the right file, or remove field.waterways");
+      faults.throwIfAny();
+    }
   }
 
   private StripLayout layStrips(CrossSection inside) {
@@ -113,9 +145,9 @@ final class LayoutMaker {
       throws RejectedException {
     ManagementZoneMap map = plan.field().managementZones();
     if (map == null) {
-      return withoutZones;
+      return divideByWaterways(shape, headland, withoutZones);
     }
-    Regions regions = Regions.divided(shape, headland, field.managementZones());
+    Regions regions = Regions.divided(shape, headland, field.managementZones(), field.waterways());
     double sliver = plan.field().minimumPiece().squareMetres();
     if (regions.overlapSquareMetres() > sliver) {
       warn(
@@ -126,12 +158,17 @@ final class LayoutMaker {
               regions.overlapSquareMetres()));
     }
     if (map.elsewhere() == null) {
-      checkCovered(map, regions.outsideZones(), sliver);
+      checkCovered(map, regions.outsideZones(), Math.max(sliver, 1));
       regions = regions.joinedToZones();
+      if (field.waterways() != null) {
+        // A sliver beside nothing but waterways was not joined to a zone.
+        checkCovered(map, regions.outsideZones(), 0);
+      }
     }
     Faults faults = new Faults();
     Set<String> inField =
         regions.labels().stream()
+            .filter(RegionLabel::planted)
             .map(rates::nameOf)
             .flatMap(Optional::stream)
             .collect(Collectors.toSet());
@@ -140,11 +177,18 @@ final class LayoutMaker {
     return regions;
   }
 
+  private Regions divideByWaterways(
+      FieldShape shape, @Nullable Headland headland, Regions withoutZones) {
+    return field.waterways() == null
+        ? withoutZones
+        : Regions.divided(shape, headland, List.of(), field.waterways());
+  }
+
   private void checkCovered(ManagementZoneMap map, List<UncoveredPlace> outside, double sliver)
       throws RejectedException {
     Faults faults = new Faults();
     for (UncoveredPlace place : outside) {
-      if (place.areaSquareMetres() > Math.max(sliver, 1)) {
+      if (place.areaSquareMetres() > sliver) {
         faults.add(
             String.format(
                 Locale.ROOT,

@@ -23,19 +23,24 @@ final class PassLines {
 
   private final Plan plan;
   private final OffsetFrame frame;
-  private final CrossSection inside;
+  private final CrossSection planted;
   private final Map<Integer, List<Piece>> piecesOfPass;
   private final Set<Integer> partial;
 
+  /**
+   * Gets ready to draw.
+   *
+   * @param planted what is planted in strips, to measure rows
+   */
   PassLines(
       Plan plan,
       OffsetFrame frame,
-      CrossSection inside,
+      CrossSection planted,
       List<Piece> passPieces,
       Set<Integer> partial) {
     this.plan = plan;
     this.frame = frame;
-    this.inside = inside;
+    this.planted = planted;
     this.piecesOfPass = passPieces.stream().collect(Collectors.groupingBy(Piece::group));
     this.partial = partial;
   }
@@ -60,7 +65,7 @@ final class PassLines {
 
   /** The lengths of the rows of all passes, left to right, measured in one go. */
   private double[] rowLengths(List<Strip> strips) {
-    return inside.lengthsMetres(
+    return planted.lengthsMetres(
         strips.stream()
             .flatMap(strip -> strip.passes().stream())
             .flatMapToDouble(

@@ -30,7 +30,7 @@ final class ZoneMaker {
   }
 
   /**
-   * The zones of a coverage, by strip, then left to right.
+   * The zones of a coverage, by strip, then left to right; waterways are none.
    *
    * @param rounded a coverage that was rounded
    * @param partialCells indexes of its cells that lie in partial passes
@@ -39,6 +39,7 @@ final class ZoneMaker {
     List<Cell> cells = rounded.cells();
     return IntStream.range(0, cells.size())
         .boxed()
+        .filter(i -> cells.get(i).region().planted())
         .sorted(
             Comparator.comparingInt((Integer i) -> stripOf(cells.get(i)))
                 .thenComparingInt(i -> cells.get(i).band()))
