@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.placement.PlacementResult;
 import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -35,6 +36,7 @@ import org.lynchet.prescription.zone.Zone;
  * @param joinedPieces what became of pieces below the minimum
  * @param warnings what deserves a second look
  * @param driving how the passes are driven
+ * @param placement how the AB line was chosen, or null if it is the plan's
  */
 public record Summary(
     String field,
@@ -48,7 +50,8 @@ public record Summary(
     double partialSquareMetres,
     JoinedPieces joinedPieces,
     List<Warning> warnings,
-    Driving driving)
+    Driving driving,
+    @Nullable PlacementResult placement)
     implements Serializable {
 
   /** Copies the lists. */
@@ -64,8 +67,17 @@ public record Summary(
     return unit == AreaUnit.ACRE ? AreaUnit.ACRE : AreaUnit.HECTARE;
   }
 
-  /** Adds a layout up. */
+  /** Adds a layout along the plan's own AB line up. */
   public static Summary of(FieldLayout layout) {
+    return of(layout, null);
+  }
+
+  /**
+   * Adds a layout up.
+   *
+   * @param placement how its AB line was chosen, or null if it is the plan's
+   */
+  public static Summary of(FieldLayout layout, @Nullable PlacementResult placement) {
     List<Warning> warnings = new ArrayList<>(layout.warnings());
     List<ZoneTotal> zones = zoneTotals(layout);
     return new Summary(
@@ -80,7 +92,8 @@ public record Summary(
         layout.zones().stream().filter(Zone::partial).mapToDouble(Zone::areaSquareMetres).sum(),
         layout.joinedPieces(),
         warnings,
-        Driving.of(layout));
+        Driving.of(layout),
+        placement);
   }
 
   private record ZoneKey(
