@@ -98,9 +98,11 @@ public final class StripPattern implements Serializable {
     double to = Math.max(maxOffsetMetres - OVERHANG_METRES, from);
     long first = indexAt(from);
     List<Place> reached = new ArrayList<>();
-    for (long index = first; index == first || leftEdge(index) < to; index++) {
-      reached.add(place(index));
-    }
+    Place next = place(first);
+    do {
+      reached.add(next);
+      next = place(next.index() + 1);
+    } while (next.leftMetres() < to);
     double[] inner = new double[reached.size() - 1];
     for (int i = 0; i < inner.length; i++) {
       inner[i] = reached.get(i + 1).leftMetres();
@@ -132,24 +134,20 @@ public final class StripPattern implements Serializable {
   }
 
   private Place place(long index) {
-    int inPattern = (int) Math.floorMod(index, (long) leftEdges.length);
-    return new Place(index, inPattern, strips.get(inPattern), leftEdge(index));
-  }
-
-  private double leftEdge(long index) {
     long periods = Math.floorDiv(index, (long) leftEdges.length);
-    int inPattern = (int) Math.floorMod(index, (long) leftEdges.length);
-    return originMetres + periods * period + leftEdges[inPattern];
+    int inPattern = (int) (index - periods * leftEdges.length);
+    double left = originMetres + periods * period + leftEdges[inPattern];
+    return new Place(index, inPattern, strips.get(inPattern), left);
   }
 
   /** The strip in which an offset lies. */
   private long indexAt(double offset) {
     long periods = (long) Math.floor((offset - originMetres) / period);
     long index = periods * leftEdges.length;
-    while (leftEdge(index) > offset) {
+    while (place(index).leftMetres() > offset) {
       index--;
     }
-    while (leftEdge(index + 1) <= offset) {
+    while (place(index + 1).leftMetres() <= offset) {
       index++;
     }
     return index;

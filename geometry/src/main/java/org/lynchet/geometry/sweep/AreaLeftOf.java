@@ -42,15 +42,15 @@ final class AreaLeftOf implements Serializable {
     return size == 0 ? 0 : area[size - 1];
   }
 
-  /** The area left of an offset in square metres. */
-  double at(double offset) {
-    int found = Arrays.binarySearch(x, 0, size, offset);
-    int place = found >= 0 ? found : -found - 2;
-    if (place < 0) {
-      return 0;
-    }
-    if (place == size - 1 || x[place] == offset) {
-      return area[place];
+  /** The last offset that was added at or left of another; 0 if there is none. */
+  int find(double offset, int from) {
+    return size == 0 ? 0 : Rising.lastUpTo(x, size, offset, from);
+  }
+
+  /** The area left of an offset in square metres, its place found. */
+  double at(double offset, int place) {
+    if (size == 0 || offset <= x[place] || place == size - 1) {
+      return size == 0 ? 0 : area[place];
     }
     double share = (offset - x[place]) / (x[place + 1] - x[place]);
     double length = after[place] + (before[place + 1] - after[place]) * share;

@@ -84,6 +84,12 @@ public final class BandReader {
 
   /** Gives runs that hang together inside the band one piece. */
   private void connect(double right) {
+    pieceCount = 0;
+    if (activeCount == 1) {
+      clearPiece(pieceCount);
+      pieceOf[active[0]] = ~pieceCount++;
+      return;
+    }
     for (int i = 0; i < activeCount; i++) {
       pieceOf[active[i]] = active[i];
     }
@@ -95,7 +101,6 @@ public final class BandReader {
         }
       }
     }
-    pieceCount = 0;
     for (int i = 0; i < activeCount; i++) {
       int run = active[i];
       if (pieceOf[run] == run) {

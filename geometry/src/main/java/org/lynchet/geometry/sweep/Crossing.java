@@ -53,8 +53,8 @@ final class Crossing {
     }
     double left = Math.max(run.start, from);
     double right = Math.min(run.end, to);
-    double top = least(run.upper, left, right, upperPlace);
-    double bottom = -least(run.lower, left, right, lowerPlace);
+    double top = run.upper.least(left, right, upperPlace);
+    double bottom = -run.lower.least(left, right, lowerPlace);
     if (isFirst) {
       return pass(run, bottom, top);
     }
@@ -63,11 +63,6 @@ final class Crossing {
       length += pass(run, Math.max(bottom, low[range]), Math.min(top, high[range]));
     }
     return length;
-  }
-
-  private static double least(Side side, double left, double right, int place) {
-    int first = side.find(left, place);
-    return side.least(left, right, first, side.find(right, first));
   }
 
   private double pass(Run run, double bottom, double top) {

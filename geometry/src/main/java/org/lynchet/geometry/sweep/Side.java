@@ -16,6 +16,9 @@ import java.util.Arrays;
 final class Side implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** As few as this are looked at one after the other. */
+  private static final int NEAR = 16;
+
   private double[] x = new double[4];
   private double[] height = new double[4];
   private double[] under = new double[0];
@@ -57,23 +60,9 @@ final class Side implements Serializable {
     }
   }
 
-  /**
-   * The last place at or left of an offset, looked for in steps that double, from a place that is
-   * not right of it.
-   */
+  /** The last place at or left of an offset, looked for from a place that is not right of it. */
   int find(double offset, int from) {
-    int at = from;
-    int step = 1;
-    while (at + step < size && x[at + step] <= offset) {
-      at += step;
-      step *= 2;
-    }
-    for (; step > 0; step /= 2) {
-      if (at + step < size && x[at + step] <= offset) {
-        at += step;
-      }
-    }
-    return at;
+    return Rising.lastUpTo(x, size, offset, from);
   }
 
   /** What lies between the side's beginning and an offset. */
@@ -81,14 +70,23 @@ final class Side implements Serializable {
     return under[place] + (offset - x[place]) * (height[place] + height(offset, place)) / 2;
   }
 
-  /** The least height between two different offsets; at a jump on one of them the inner height. */
-  double least(double from, double to, int fromPlace, int toPlace) {
-    int last = toPlace;
-    while (last > fromPlace && x[last] >= to) {
-      last--;
+  /**
+   * The least height between two different offsets; at a jump on one of them the inner height.
+   *
+   * @param place a place that is not right of the first
+   */
+  double least(double from, double to, int place) {
+    int last = find(from, place);
+    double lowest = height(from, last);
+    int near = Math.min(size - 1, last + NEAR);
+    while (last < near && x[last + 1] < to) {
+      lowest = Math.min(lowest, height[++last]);
     }
-    double ends = Math.min(height(from, fromPlace), height(to, last));
-    return last > fromPlace ? Math.min(ends, leastOf(fromPlace + 1, last)) : ends;
+    if (last == near && near < size - 1) {
+      last = find(Math.nextDown(to), near);
+      lowest = Math.min(lowest, leastOf(near, last));
+    }
+    return Math.min(lowest, height(to, last));
   }
 
   private double leastOf(int first, int last) {

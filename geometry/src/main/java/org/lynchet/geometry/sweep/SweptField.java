@@ -112,8 +112,10 @@ public final class SweptField implements Serializable {
   public double[] areasSquareMetres(double[] offsetsMetres) {
     double[] areas = new double[offsetsMetres.length + 1];
     double before = 0;
+    int place = 0;
     for (int i = 0; i < offsetsMetres.length; i++) {
-      double soFar = areaLeftOf.at(offsetsMetres[i]);
+      place = areaLeftOf.find(offsetsMetres[i], place);
+      double soFar = areaLeftOf.at(offsetsMetres[i], place);
       areas[i] = soFar - before;
       before = soFar;
     }

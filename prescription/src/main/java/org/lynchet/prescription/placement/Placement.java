@@ -26,4 +26,10 @@ public record Placement(
   public Placement {
     cropSquareMetres = Collections.unmodifiableMap(new LinkedHashMap<>(cropSquareMetres));
   }
+
+  /** A crop's share of the area in strips; 0 without strips. */
+  double share(String crop) {
+    double all = cropSquareMetres.values().stream().mapToDouble(Double::doubleValue).sum();
+    return all > 0 ? cropSquareMetres.getOrDefault(crop, 0.0) / all : 0;
+  }
 }

@@ -12,6 +12,7 @@ import org.lynchet.geometry.coverage.Waterway;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.placement.PlacementResult;
 import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -37,6 +38,7 @@ import org.lynchet.prescription.zone.Zone;
  * @param warnings what deserves a second look
  * @param driving how the passes are driven
  * @param waterwaySquareMetres area of the field that is driven across but not planted
+ * @param placement how the AB line was chosen, or null if it is the plan's
  */
 public record Summary(
     String field,
@@ -51,7 +53,8 @@ public record Summary(
     JoinedPieces joinedPieces,
     List<Warning> warnings,
     Driving driving,
-    double waterwaySquareMetres)
+    double waterwaySquareMetres,
+    @Nullable PlacementResult placement)
     implements Serializable {
 
   /** Copies the lists. */
@@ -67,8 +70,17 @@ public record Summary(
     return unit == AreaUnit.ACRE ? AreaUnit.ACRE : AreaUnit.HECTARE;
   }
 
-  /** Adds a layout up. */
+  /** Adds a layout along the plan's own AB line up. */
   public static Summary of(FieldLayout layout) {
+    return of(layout, null);
+  }
+
+  /**
+   * Adds a layout up.
+   *
+   * @param placement how its AB line was chosen, or null if it is the plan's
+   */
+  public static Summary of(FieldLayout layout, @Nullable PlacementResult placement) {
     List<Warning> warnings = new ArrayList<>(layout.warnings());
     List<ZoneTotal> zones = zoneTotals(layout);
     return new Summary(
@@ -84,7 +96,8 @@ public record Summary(
         layout.joinedPieces(),
         warnings,
         Driving.of(layout),
-        layout.waterways().stream().mapToDouble(Waterway::areaSquareMetres).sum());
+        layout.waterways().stream().mapToDouble(Waterway::areaSquareMetres).sum(),
+        placement);
   }
 
   private record ZoneKey(

@@ -13,6 +13,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.driving.DrivingJson;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.placement.PlacementJson;
+import org.lynchet.prescription.placement.PlacementResult;
 
 /** Writes a summary as JSON, areas and lengths rounded to 4 decimals. */
 public final class SummaryJson {
@@ -77,6 +79,10 @@ public final class SummaryJson {
     json.writeNumberField("kept", summary.joinedPieces().kept());
     json.writeEndObject();
     DrivingJson.write(summary.driving(), json);
+    PlacementResult placement = summary.placement();
+    if (placement != null) {
+      PlacementJson.write(placement, json);
+    }
     json.writeArrayFieldStart("warnings");
     for (Warning warning : summary.warnings()) {
       json.writeStartObject();

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.lynchet.prescription.driving.DrivingTable;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.placement.PlacementResult;
+import org.lynchet.prescription.placement.PlacementTable;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
 
@@ -46,6 +48,11 @@ public final class SummaryTable {
     if (summary.waterwaySquareMetres() > 0) {
       line("");
       line("Waterways, driven across but not planted: %s", inUnit(summary.waterwaySquareMetres()));
+    }
+    PlacementResult placement = summary.placement();
+    if (placement != null) {
+      line("");
+      text.append(PlacementTable.of(placement, area));
     }
     if (summary.partialPasses() > 0) {
       line("");

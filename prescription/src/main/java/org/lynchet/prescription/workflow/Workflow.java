@@ -8,12 +8,15 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.Handoff;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.intake.FieldIntake;
+import org.lynchet.prescription.placement.PlacementResult;
+import org.lynchet.prescription.placement.PlacementSearch;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 import org.lynchet.prescription.plan.PlanReading;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
+import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /** Takes a plan file to prescriptions, each step a pure function of the one before. */
@@ -35,8 +38,11 @@ public final class Workflow {
    */
   public static Prepared prepare(Path planFile) throws RejectedException {
     Plan plan = readPlan(planFile);
-    FieldLayout layout = FieldLayout.of(plan, FieldIntake.read(plan));
-    return new Prepared(layout, Summary.of(layout));
+    FieldData field = FieldIntake.read(plan);
+    Optional<PlacementResult> placement = PlacementSearch.of(plan, field);
+    FieldData placed = placement.map(chosen -> field.withFrame(chosen.frame())).orElse(field);
+    FieldLayout layout = FieldLayout.of(plan, placed);
+    return new Prepared(layout, Summary.of(layout, placement.orElse(null)));
   }
 
   /** Reads a plan; if it has faults, those of the field's files are reported with them. */

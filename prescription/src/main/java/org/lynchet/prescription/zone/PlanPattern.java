@@ -52,7 +52,7 @@ public final class PlanPattern {
   }
 
   /** The planter of that name; a plan that was read has it. */
-  static Planter planter(Plan plan, String name) {
+  public static Planter planter(Plan plan, String name) {
     if (plan.machines().get(name) instanceof Planter planter) {
       return planter;
     }

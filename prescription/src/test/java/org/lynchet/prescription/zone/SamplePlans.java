@@ -21,6 +21,7 @@ import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
@@ -66,6 +67,7 @@ public final class SamplePlans {
   private boolean offZones;
   private List<Format> formats = Format.DEFAULT;
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
+  private PlacementChoices placement = PlacementChoices.FIXED;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -202,13 +204,19 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Lets the AB line be chosen. */
+  public SamplePlans placement(PlacementChoices choices) {
+    placement = choices;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
         "sample.yaml",
         null,
         new PlannedField("Sample", "sample.geojson", zoneMap, minimumPiece, false),
-        new PlannedGuidance(new ThroughPoint(A, 0), abLineIs),
+        new PlannedGuidance(new ThroughPoint(A, 0), abLineIs, placement),
         machines,
         headland,
         strips,
