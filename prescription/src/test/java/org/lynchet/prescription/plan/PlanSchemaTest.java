@@ -88,6 +88,11 @@ class PlanSchemaTest {
             "42 bytes", // a schema counts characters
             "'2027-02-30'", // the calendar
             "same point", // two values
+            "before it starts", // likewise
+            "in rising order", // likewise
+            "'0 m' is out", // the number inside a text
+            "'90 min' is out", // likewise
+            "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise
             "'012'", // a number of YAML that JSON has not
@@ -96,6 +101,7 @@ class PlanSchemaTest {
             PlanFaultTest.keysAndNames(),
             PlanFaultTest.quantities(),
             PlanFaultTest.numbersWordsAndDates(),
+            PlanFaultTest.forecast(),
             PlanRuleTest.abLine())
         .flatMap(List::stream)
         .filter(row -> beyondSchemas.stream().noneMatch(row.what()::contains));
@@ -126,12 +132,13 @@ class PlanSchemaTest {
             .addAll(List.of(fault.allowed().split(", ")));
       }
     }
-    assertThat(ofReader).isEqualTo(ofSchema).hasSize(15);
+    assertThat(ofReader).isEqualTo(ofSchema).hasSize(18);
   }
 
   /** Puts a star for the names that a grower chooses. */
   private static String named(String path) {
-    return path.replaceAll("^(machines|products)\\.[^.]+", "$1.*");
+    return path.replaceAll(
+        "^(machines|products|forecast\\.canopies|forecast\\.response)\\.[^.]+", "$1.*");
   }
 
   private static String withUnknownKeys(String plan) throws IOException {
@@ -146,7 +153,8 @@ class PlanSchemaTest {
     if (node.isArray()) {
       node.forEach(item -> addUnknownKeys(item, path));
     }
-    boolean namesOfGrower = path.matches("\\.(machines|products)|.*\\.rate");
+    boolean namesOfGrower =
+        path.matches("\\.(machines|products|forecast\\.canopies|forecast\\.response)|.*\\.rate");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
       keys.put("zzzz", 1);
     }
@@ -212,7 +220,8 @@ class PlanSchemaTest {
                 .replace("geojson}", "geojson, minimum-piece: 10 m2, repair: false}")
                 .replace("92.5}", "92.5}, ab-line-is: pass-centre")
             + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
-            + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
+            + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
+            + "forecast: {season: normal}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
     Map<String, String> defaults = new TreeMap<>();
     collectDefaults(SCHEMA, defaults);
@@ -247,7 +256,8 @@ class PlanSchemaTest {
                 "20 s",
                 "turn-radius",
                 "20 ft"))
-        .hasSize(16);
+        .containsEntry("season", "normal")
+        .hasSize(17);
   }
 
   private static void collectDefaults(JsonNode node, Map<String, String> defaults) {

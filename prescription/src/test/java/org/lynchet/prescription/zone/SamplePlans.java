@@ -16,6 +16,7 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.FitChoices;
+import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.Plan;
@@ -163,7 +164,8 @@ public final class SamplePlans {
         strips,
         products,
         new HandoffChoices(offZones, List.of(Format.SHAPEFILE, Format.GEOJSON)),
-        FitChoices.DEFAULT);
+        FitChoices.DEFAULT,
+        ForecastChoices.DEFAULT);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
