@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.plan.FitChoices;
+import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
@@ -64,6 +65,7 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         pattern.strips(zones),
         Map.of(),
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
-        FitChoices.DEFAULT);
+        FitChoices.DEFAULT,
+        ForecastChoices.DEFAULT);
   }
 }

@@ -19,7 +19,9 @@
  * the right, seen along the AB line. Valid input: latitudes from 66 degrees south to 66 degrees
  * north, where every day has a sunrise and a sunset; canopies with a height; at least one row.
  *
- * <p>In order of use: {@link Sun}, {@link Irradiance}, {@link ProfileAngle}.
+ * <p>In order of use: {@link Sun}, {@link Irradiance}, {@link ProfileAngle}; {@link CanopyTraits}
+ * and {@link CanopyRow}; {@link LightRequest}, which {@link PlanLight} makes of a plan; {@link
+ * SeasonLight}, which gives {@link LightResult}.
  */
 @NullMarked
 package org.lynchet.prescription.light;

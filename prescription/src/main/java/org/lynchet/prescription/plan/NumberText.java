@@ -56,6 +56,23 @@ final class NumberText {
     return (node, faults) -> number(node, allowed, faults).map(BigDecimal::doubleValue);
   }
 
+  /** Reads a number in a range, its ends with it. */
+  static ValueReader<Double> between(double least, double most) {
+    String allowed =
+        "a number, "
+            + BigDecimal.valueOf(least).stripTrailingZeros().toPlainString()
+            + " to "
+            + BigDecimal.valueOf(most).stripTrailingZeros().toPlainString();
+    return (node, faults) -> {
+      Optional<Double> number = number(node, allowed, faults).map(BigDecimal::doubleValue);
+      if (number.isPresent() && !(number.get() >= least && number.get() <= most)) {
+        faults.add(node.place(), node.kind() + " is out of range", allowed, "correct the number");
+        return Optional.empty();
+      }
+      return number;
+    };
+  }
+
   private static Optional<BigDecimal> number(PlanNode node, String allowed, PlanFaults faults) {
     if (node instanceof Scalar scalar && NUMBER.matcher(scalar.text()).matches()) {
       if (scalar.scalarKind() == ScalarKind.NUMBER) {

@@ -22,6 +22,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param products products by name, in the plan's order; may lack products that strips name
  * @param handoff what is written
  * @param fit how strip widths are searched
+ * @param forecast what a forecast of light and yield goes by
  */
 public record Plan(
     String file,
@@ -33,7 +34,8 @@ public record Plan(
     List<PlannedStrip> strips,
     Map<String, Product> products,
     HandoffChoices handoff,
-    FitChoices fit)
+    FitChoices fit,
+    ForecastChoices forecast)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */

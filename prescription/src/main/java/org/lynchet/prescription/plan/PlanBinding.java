@@ -1,11 +1,9 @@
 package org.lynchet.prescription.plan;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lynchet.prescription.plan.PlanNode.Scalar;
 
 /**
  * Makes a plan of the values of its file: reads section after section, machines first, so that each
@@ -35,7 +33,8 @@ final class PlanBinding {
     Map<String, Product> products = new ProductSection(productCrops).read(keys);
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
-    Optional<LocalDate> date = keys.find("date", PlanBinding::date);
+    ForecastChoices forecast = ForecastSection.read(keys);
+    Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
       return new PlanReading(null, field.orElse(null));
     }
@@ -50,7 +49,8 @@ final class PlanBinding {
             strips.get(),
             products,
             handoff,
-            fit);
+            fit,
+            forecast);
     return new PlanReading(plan, plan.field());
   }
 
@@ -66,24 +66,5 @@ final class PlanBinding {
         new FitChoices(
             keys.find("max-strip-width", QuantityText.LENGTH).orElse(other.maxStripWidth()),
             keys.find("tolerance", QuantityText.TOLERANCE).orElse(other.tolerance())));
-  }
-
-  private static Optional<LocalDate> date(PlanNode node, PlanFaults faults) {
-    if (node instanceof Scalar scalar && scalar.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
-      try {
-        LocalDate date = LocalDate.parse(scalar.text());
-        if (date.getYear() >= 1900 && date.getYear() <= 2155) {
-          return Optional.of(date);
-        }
-      } catch (DateTimeException noSuchDay) {
-        // Told below, like a year that the formats cannot hold.
-      }
-    }
-    faults.add(
-        node.place(),
-        node.kind() + " is not a date",
-        "year-month-day, 1900-01-01 to 2155-12-31",
-        "write it like 2027-04-20");
-    return Optional.empty();
   }
 }

@@ -1,18 +1,32 @@
 package org.lynchet.prescription.plan;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Sees to it that a product is of one crop in the whole plan. */
 final class ProductCrops {
   private record FirstUse(String crop, Place place) {}
 
-  private final Map<String, FirstUse> firstUses = new HashMap<>();
+  private final Map<String, FirstUse> firstUses = new LinkedHashMap<>();
   private final PlanFaults faults;
 
   ProductCrops(PlanFaults faults) {
     this.faults = faults;
+  }
+
+  /** The crops that were noted, in the order of reading. */
+  Set<String> crops() {
+    Set<String> crops = new LinkedHashSet<>();
+    firstUses.values().forEach(use -> crops.add(use.crop()));
+    return crops;
+  }
+
+  /** The products that were noted, in the order of reading. */
+  Set<String> products() {
+    return firstUses.keySet();
   }
 
   /** Notes that a plan uses a product as one of a crop. */

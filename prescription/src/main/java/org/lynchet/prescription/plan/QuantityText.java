@@ -29,6 +29,11 @@ final class QuantityText<T> implements ValueReader<T> {
       new QuantityText<>(
           UnitKind.LENGTH, QuantityText::length, Length::metres, 0.05, 200, "5 cm to 200 m");
 
+  /** The height of a crop. */
+  static final ValueReader<Length> HEIGHT =
+      new QuantityText<>(
+          UnitKind.LENGTH, QuantityText::length, Length::metres, 0.05, 6, "5 cm to 6 m");
+
   /** How far a width may be off. */
   static final ValueReader<Length> TOLERANCE =
       new QuantityText<>(
@@ -78,6 +83,11 @@ final class QuantityText<T> implements ValueReader<T> {
   static final ValueReader<Time> TIME =
       new QuantityText<>(
           UnitKind.TIME, QuantityText::time, Time::hours, 0, 1.0 / 6, "0 s to 10 min");
+
+  /** The time between two looks at the sun. */
+  static final ValueReader<Time> STEP =
+      new QuantityText<>(
+          UnitKind.TIME, QuantityText::time, Time::hours, 1.0 / 60, 1, "1 min to 60 min");
 
   private static final Pattern FORM = Pattern.compile("(" + NumberText.FORM + ")\\s*([^0-9.].*)");
 

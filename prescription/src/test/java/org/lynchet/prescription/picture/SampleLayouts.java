@@ -16,6 +16,7 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.FitChoices;
+import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
@@ -185,7 +186,8 @@ final class SampleLayouts {
         strips.isEmpty() ? cornAndSoybean() : strips,
         Map.of(),
         new HandoffChoices(false, List.of()),
-        FitChoices.DEFAULT);
+        FitChoices.DEFAULT,
+        ForecastChoices.DEFAULT);
   }
 
   private static Planter planter(String name, int rows, double inches) {

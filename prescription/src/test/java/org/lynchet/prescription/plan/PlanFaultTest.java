@@ -123,6 +123,39 @@ class PlanFaultTest {
     row.check(folder);
   }
 
+  static List<FaultCase> forecast() {
+    String tall = "forecast.canopies.tall-108.";
+    return List.of(
+        row("2.5 m,", "§0 m,", tall + "height", "'0 m' is out of range", "5 cm to 6 m"),
+        row("67 in}", "§tall}", "forecast.canopies.short-106.height", "not a length", "30 in"),
+        row("index: 5.5", "index: §0", tall + "leaf-area-index", "out of range", "0.1 to 15"),
+        row("ction: 0.6", "ction: §65 %", tall + "extinction", "not a number", "0.1 to 1.5"),
+        row("2027-05-04", "§05-04", tall + "planting", "'05-04' is not a date", "2027-04-20"),
+        row(
+            "maturity: 2027-09-12",
+            "maturity: §2027-05-04",
+            tall + "maturity",
+            "the season ends before it starts",
+            "a day after planting, 2027-05-04"),
+        row("season: dry", "season: §arid", "forecast.season", "not known", "dry, normal, wet"),
+        row("step: 10 min", "step: §90 min", "forecast.step", "'90 min' is out", "1 min to 60 min"),
+        row("[60.5 %, ", "§[", "forecast.clearness", "has 11 values", "twelve: January"),
+        row("60.5 %", "§0 %", "forecast.clearness[0]", "'0 %' is out", "1 % to 100 %"),
+        row("low: 0.1", "low: §-1", "forecast.response.soybean.low", "out of range", "0 to 3"),
+        row(
+            "{typical: 0.3, low: 0.1",
+            "§{typical: 0.3, low: 0.4",
+            "forecast.response.soybean",
+            "not in rising order",
+            "low at most typical"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void forecast(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
   static List<FaultCase> numbersWordsAndDates() {
     String rows = "machines.corn-planter.rows";
     return List.of(

@@ -25,6 +25,8 @@ import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.machine.Toolbar;
+import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
+import org.lynchet.prescription.plan.ForecastChoices.PlannedResponse;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
@@ -35,7 +37,11 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.quantity.Time;
+import org.lynchet.prescription.quantity.TimeUnit;
 
 /**
  * Holds what is read against what is written. SI values: inch, foot and acre of NIST Handbook 44,
@@ -199,6 +205,25 @@ class PlanFileTest {
   }
 
   @Test
+  void forecast() throws Exception {
+    ForecastChoices forecast = PlanTexts.read(folder, PlanTexts.FULL).forecast();
+    assertThat(forecast.season()).isEqualTo(ForecastChoices.Season.DRY);
+    assertThat(forecast.clearness()).hasSize(12).startsWith(0.605).endsWith(0.72);
+    assertThat(forecast.step()).isEqualTo(new Time(10, TimeUnit.MINUTE));
+    assertThat(forecast.canopies().keySet()).containsExactly("tall-108", "short-106");
+    assertThat(forecast.canopies().get("tall-108"))
+        .isEqualTo(
+            new PlannedCanopy(
+                new Length(2.5, LengthUnit.METRE),
+                5.5,
+                0.6,
+                LocalDate.of(2027, 5, 4),
+                LocalDate.of(2027, 9, 12)));
+    assertThat(forecast.responses())
+        .containsOnly(Map.entry("soybean", new PlannedResponse(0.1, 0.3, 0.5)));
+  }
+
+  @Test
   void defaults() throws Exception {
     Plan plan = PlanTexts.read(folder, PlanTexts.SHORT);
     assertThat(plan.date()).isNull();
@@ -215,6 +240,7 @@ class PlanFileTest {
     assertThat(plan.handoff())
         .isEqualTo(new HandoffChoices(false, List.of(Format.SHAPEFILE, Format.GEOJSON)));
     assertThat(plan.fit()).isEqualTo(FitChoices.DEFAULT);
+    assertThat(plan.forecast()).isEqualTo(ForecastChoices.DEFAULT);
   }
 
   /** RFC 3629, section 6, lets text begin with the signature EF BB BF; some editors write it. */

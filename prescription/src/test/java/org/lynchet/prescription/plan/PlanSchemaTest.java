@@ -92,6 +92,11 @@ class PlanSchemaTest {
             "'2027-02-30'", // the calendar
             "same point", // two values
             "719 headings are", // likewise
+            "before it starts", // likewise
+            "in rising order", // likewise
+            "'0 m' is out", // the number inside a text
+            "'90 min' is out", // likewise
+            "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise
             "'012'", // a number of YAML that JSON has not
@@ -100,6 +105,7 @@ class PlanSchemaTest {
             PlanFaultTest.keysAndNames(),
             PlanFaultTest.quantities(),
             PlanFaultTest.numbersWordsAndDates(),
+            PlanFaultTest.forecast(),
             PlanRuleTest.abLine(),
             PlanRuleTest.placement())
         .flatMap(List::stream)
@@ -136,7 +142,8 @@ class PlanSchemaTest {
 
   /** Puts a star for the names that a grower chooses. */
   private static String named(String path) {
-    return path.replaceAll("^(machines|products)\\.[^.]+", "$1.*");
+    return path.replaceAll(
+        "^(machines|products|forecast\\.canopies|forecast\\.response)\\.[^.]+", "$1.*");
   }
 
   private static String withUnknownKeys(String plan) throws IOException {
@@ -151,7 +158,10 @@ class PlanSchemaTest {
     if (node.isArray()) {
       node.forEach(item -> addUnknownKeys(item, path));
     }
-    boolean namesOfGrower = path.matches("\\.(machines|products)|.*\\.(rate|wanted-shares)");
+    boolean namesOfGrower =
+        path.matches(
+            "\\.(machines|products|forecast\\.canopies|forecast\\.response)"
+                + "|.*\\.(rate|wanted-shares)");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
       keys.put("zzzz", 1);
     }
@@ -222,7 +232,8 @@ class PlanSchemaTest {
                         + " turn: 25 m2}")
             + "handoff: {off-zones: false, formats: [shapefile, geojson],"
             + " task-data: {version: 4.3}}\n"
-            + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
+            + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
+            + "forecast: {season: normal}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
     Map<String, String> defaults = new TreeMap<>();
     collectDefaults(SCHEMA, defaults);
@@ -249,6 +260,7 @@ class PlanSchemaTest {
             point-rows: 0.5
             repair: false
             reserve: 0 %
+            season: normal
             sides: both
             speed: 5 mph, 6.5 mph, 3 mph
             tolerance: 2 in

@@ -91,6 +91,15 @@ final class PlanTexts {
         tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
       handoff: {off-zones: true, formats: [geojson, shapefile], task-data: {version: 3.3, customer: Someone, farm: Hill}}
       fit: {max-strip-width: 80 ft, tolerance: 1 in}
+      forecast:
+        season: dry
+        clearness: [60.5 %, 61.5 %, 62.5 %, 63.5 %, 64.5 %, 65.5 %, 66.5 %, 67.5 %, 68.5 %, 69.5 %, 71 %, 72 %]
+        step: 10 min
+        canopies:
+          tall-108: {height: 2.5 m, leaf-area-index: 5.5, extinction: 0.6, planting: 2027-05-04, maturity: 2027-09-12}
+          short-106: {height: 67 in}
+        response:
+          soybean: {typical: 0.3, low: 0.1, high: 0.5}
       date: 2027-04-20
       """;
 

@@ -19,6 +19,7 @@ import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.FitChoices;
+import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices;
@@ -222,7 +223,8 @@ public final class SamplePlans {
         strips,
         products,
         new HandoffChoices(offZones, formats, taskData),
-        FitChoices.DEFAULT);
+        FitChoices.DEFAULT,
+        ForecastChoices.DEFAULT);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */

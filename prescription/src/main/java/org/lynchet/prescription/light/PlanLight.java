@@ -1,0 +1,91 @@
+package org.lynchet.prescription.light;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.frame.PlaneFrame;
+import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedGuidance.Line;
+import org.lynchet.prescription.plan.PlannedGuidance.Position;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
+import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.quantity.Time;
+
+/**
+ * Asks for the light of a plan's rows: one period of its pattern, at the AB line, whose heading and
+ * place it takes. The field's boundary is not needed.
+ */
+public final class PlanLight {
+  private static final int MINUTES = 60;
+
+  private PlanLight() {}
+
+  /**
+   * The request that a plan makes.
+   *
+   * @throws RejectedException with every fault: a latitude with polar days, a crop whose canopy
+   *     nobody knows, a season that ends before it starts, a name that the plan does not have
+   */
+  public static LightRequest request(Plan plan) throws RejectedException {
+    Faults faults = new Faults();
+    new ForecastNames(plan, faults).check();
+    ForecastDefaults defaults = ForecastDefaults.read();
+    Position place = place(plan.guidance().line());
+    double latitude = place.latitudeDegrees();
+    if (Math.abs(latitude) > LightRequest.GREATEST_LATITUDE) {
+      faults.add(
+          "the field lies at latitude " + latitude + ", where the sun may not set or not rise",
+          plan.file() + " guidance.ab-line",
+          "latitudes -66 to 66 degrees",
+          "correct the AB line; there is no forecast of light for polar days");
+    }
+    PlanCanopies canopies = new PlanCanopies(plan, defaults, latitude < 0, faults);
+    List<CanopyRow> rows = new PlanRows(plan, canopies).rows();
+    faults.throwIfAny();
+    return new LightRequest(
+        place.longitudeDegrees(),
+        latitude,
+        heading(plan.guidance().line()),
+        rows,
+        clearness(plan, defaults, latitude < 0),
+        sampling(plan));
+  }
+
+  private static List<Double> clearness(Plan plan, ForecastDefaults defaults, boolean south) {
+    if (!plan.forecast().clearness().isEmpty()) {
+      return plan.forecast().clearness();
+    }
+    List<Double> north = defaults.numbers("clearness");
+    List<Double> months = new ArrayList<>();
+    for (int month = 0; month < north.size(); month++) {
+      months.add(north.get((month + (south ? north.size() / 2 : 0)) % north.size()));
+    }
+    return months;
+  }
+
+  private static Sampling sampling(Plan plan) {
+    Time step = plan.forecast().step();
+    return step == null ? Sampling.QUICK : Sampling.FULL.withMinutes(step.hours() * MINUTES);
+  }
+
+  private static Position place(Line line) {
+    return line instanceof ThroughTwoPoints points ? points.a() : ((ThroughPoint) line).through();
+  }
+
+  private static double heading(Line line) {
+    if (line instanceof ThroughTwoPoints points) {
+      Position a = points.a();
+      PlaneFrame plane = PlaneFrame.centredOn(a.longitudeDegrees(), a.latitudeDegrees());
+      return OffsetFrame.throughPoints(plane, at(a), at(points.b())).headingDegrees();
+    }
+    return ((ThroughPoint) line).headingDegrees();
+  }
+
+  private static Coordinate at(Position position) {
+    return new Coordinate(position.longitudeDegrees(), position.latitudeDegrees());
+  }
+}

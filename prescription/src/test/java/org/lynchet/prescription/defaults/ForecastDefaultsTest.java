@@ -1,0 +1,55 @@
+package org.lynchet.prescription.defaults;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.MonthDay;
+import org.junit.jupiter.api.Test;
+import org.lynchet.prescription.defaults.ForecastDefaults.Sourced;
+
+class ForecastDefaultsTest {
+  private final ForecastDefaults defaults = ForecastDefaults.read();
+
+  @Test
+  void everyValueHasASource() {
+    assertThat(defaults.all())
+        .hasSizeGreaterThan(30)
+        .allSatisfy(
+            value -> {
+              assertThat(value.value()).isNotBlank();
+              assertThat(value.source()).isNotBlank();
+            });
+  }
+
+  /** Purdue 2023: 86 in and 67 in; SWAT+ plant table: k 0.65, 0.45, leaf area index 6, 3. */
+  @Test
+  void valuesAreThoseOfTheirSources() {
+    assertThat(defaults.number("canopies.corn.height-metres")).isEqualTo(2.18);
+    assertThat(Math.round(86 * 2.54)).isEqualTo(218);
+    assertThat(defaults.number("canopies.corn.short-stature-height-metres")).isEqualTo(1.70);
+    assertThat(Math.round(67 * 2.54)).isEqualTo(170);
+    assertThat(defaults.number("canopies.corn.extinction")).isEqualTo(0.65);
+    assertThat(defaults.number("canopies.soybean.extinction")).isEqualTo(0.45);
+    assertThat(defaults.number("canopies.corn.leaf-area-index")).isEqualTo(6);
+    assertThat(defaults.number("canopies.soybean.leaf-area-index")).isEqualTo(3);
+    assertThat(MonthDay.parse("--" + defaults.text("canopies.corn.planting")))
+        .isEqualTo(MonthDay.of(5, 1));
+  }
+
+  @Test
+  void rangesHold() {
+    assertThat(defaults.crops()).containsExactly("corn", "soybean");
+    assertThat(defaults.numbers("clearness")).hasSize(12).allMatch(c -> c > 0 && c < 1);
+    for (String crop : defaults.crops()) {
+      String key = "response." + crop + ".";
+      assertThat(defaults.number(key + "low"))
+          .isPositive()
+          .isLessThan(defaults.number(key + "typical"));
+      assertThat(defaults.number(key + "typical")).isLessThan(defaults.number(key + "high"));
+    }
+    assertThat(defaults.all()).extracting(Sourced::key).doesNotHaveDuplicates();
+    assertThat(defaults.has("canopies.sorghum.extinction")).isFalse();
+    assertThatThrownBy(() -> defaults.number("canopies.sorghum.extinction"))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}
