@@ -26,10 +26,10 @@ class CuttersAgreeTest {
     }
     Regions regions = test.regions();
     double[] cuts = RandomFields.cuts(random, field.getEnvelopeInternal());
-    Vertices quickVertices = new Vertices(regions.vertices());
+    Vertices quickVertices = new Vertices(regions.vertices(), 0);
     Optional<List<Cell>> quick = ParallelCutter.cut(quickVertices, regions.list(), cuts);
     Assume.that(quick.isPresent());
-    Vertices nodedVertices = new Vertices(regions.vertices());
+    Vertices nodedVertices = new Vertices(regions.vertices(), 0);
     List<Cell> noded = NodedCutter.cut(nodedVertices, regions.list(), cuts);
     // Cells below a square millimetre are where the grid may decide otherwise.
     assertThat(areas(nodedVertices, noded))
@@ -72,7 +72,7 @@ class CuttersAgreeTest {
   @Test
   void theQuickWayGivesUpOnVerticesOnCuts() {
     Regions regions = TestField.of("POLYGON ((0 0, 20 0, 20 20, 10 30, 0 20, 0 0))").regions();
-    Vertices vertices = new Vertices(regions.vertices());
+    Vertices vertices = new Vertices(regions.vertices(), 0);
     assertThat(ParallelCutter.cut(vertices, regions.list(), new double[] {10})).isEmpty();
     assertThat(ParallelCutter.cut(vertices, regions.list(), new double[] {9})).isPresent();
   }

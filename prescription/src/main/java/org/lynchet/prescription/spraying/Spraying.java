@@ -31,8 +31,7 @@ public record Spraying(List<SprayPass> passes, List<SprayedArea> areas, List<War
    * @param regions the field divided by headland and waterways
    * @param strips its strips, left to right
    */
-  public static Spraying of(
-      Plan plan, OffsetFrame frame, Regions regions, List<Strip> strips) {
+  public static Spraying of(Plan plan, OffsetFrame frame, Regions regions, List<Strip> strips) {
     return CropSprayers.of(plan).isEmpty()
         ? new Spraying(List.of(), List.of(), List.of())
         : new SprayMaker(plan, frame, strips).make(regions);

@@ -62,10 +62,7 @@ final class LayoutMaker {
         new PassLines(plan, field.frame(), planted, passPieces, partialPasses).of(strips.strips());
     Spraying spraying =
         Spraying.of(
-            plan,
-            field.frame(),
-            divideByWaterways(shape, headland, withoutZones),
-            strips.strips());
+            plan, field.frame(), divideByWaterways(shape, headland, withoutZones), strips.strips());
     warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
 
     Bands bands = strips.bands(partialPasses);
