@@ -44,13 +44,18 @@ exit /b 1
 set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable"
 rem Java takes one collector only.
 set "collector=-XX:+UseSerialGC"
-if defined LYNCHET_JAVA_OPTS if not "%LYNCHET_JAVA_OPTS:-XX:+Use=%"=="%LYNCHET_JAVA_OPTS%" set "collector="
+rem Guards stand on lines of their own: a substitution in a variable that is not defined leaves text
+rem that is no command.
+if not defined LYNCHET_JAVA_OPTS goto collected
+set "options=%LYNCHET_JAVA_OPTS:"=%"
+if not defined options goto collected
+if not "%options:-XX:+Use=%"=="%options%" set "collector="
+:collected
 set "flags=%flags% %collector%"
 
 rem The archive's name says what it was made from, so that it is never used for anything else: the
 rem version of Java and the size and time of lynchet.jar. Java itself refuses an archive that was
 rem made in another folder.
-set "use="
 if "%LYNCHET_NO_CDS%"=="1" goto run
 if not defined LOCALAPPDATA goto run
 rem Where the path of a jar has a blank in it, Java 17 leaves its classes out of every archive; Java 25
@@ -87,8 +92,9 @@ rmdir /s /q "%making%" >nul 2>&1
 goto run
 
 :use_archive
-set "use=-XX:SharedArchiveFile="%archive%""
+"%java%" %flags% "-XX:SharedArchiveFile=%archive%" %LYNCHET_JAVA_OPTS% -jar "%home%\lynchet.jar" %*
+exit /b %ERRORLEVEL%
 
 :run
-"%java%" %flags% %use% %LYNCHET_JAVA_OPTS% -jar "%home%\lynchet.jar" %*
+"%java%" %flags% %LYNCHET_JAVA_OPTS% -jar "%home%\lynchet.jar" %*
 exit /b %ERRORLEVEL%

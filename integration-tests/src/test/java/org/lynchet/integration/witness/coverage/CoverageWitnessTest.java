@@ -43,6 +43,27 @@ class CoverageWitnessTest {
     assertThat(inspect(LEFT, middle, RIGHT)).isEmpty();
   }
 
+  /** Whether or not the cut meets the vertex in which they touch. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "POLYGON((0 0,4 0,3 2,4 2,4 6,0 6,0 0))     | POLYGON((4 0,9 0,9 6,4 6,4 2,5 2,4 0))",
+        "POLYGON((0 0,1 0,1 6,0 6,0 0)) "
+            + "| POLYGON((1 0,4 0,9 0,9 6,1 6,1 0),(4 0,3 2,4 2,5 2,4 0))",
+      })
+  void silentOnHoleThatTouchesTheOuterRing(String left, String right) throws ParseException {
+    WKTReader reader = new WKTReader();
+    Geometry field = reader.read("POLYGON((0 0,4 0,9 0,9 6,0 6,0 0),(4 0,3 2,4 2,5 2,4 0))");
+    List<Geometry> zones = List.of(reader.read(left), reader.read(right));
+    assertThat(CoverageWitness.inspect(zones, field, UnaryOperator.identity(), TOLERANCE))
+        .isEmpty();
+    Geometry whole = reader.read("POLYGON((0 0,4 0,9 0,9 6,0 6,0 0))");
+    assertThat(CoverageWitness.inspect(zones, whole, UnaryOperator.identity(), TOLERANCE))
+        .extracting(Finding::rule)
+        .contains(CoverageRule.NO_GAP);
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource(
       delimiter = '|',
@@ -50,7 +71,7 @@ class CoverageWitnessTest {
         "missing vertex     | EDGE_MATCHED | POLYGON((0 0,4 0,4 6,0 6,0 0))",
         "1e-9 into its neighbour | EDGE_MATCHED | POLYGON((0 0,4 0,4.000000001 2,4 4,4 6,0 6,0 0))",
         "1e-9 into its neighbour | NO_OVERLAP | POLYGON((0 0,4.000000001 0,4 2,4 4,4 6,0 6,0 0))",
-        "1e-9 slit from the hole | NO_GAP  | POLYGON((0 0,4 0,4 2,4 4,3.999999999 6,0 6,0 0))",
+        "1e-9 slit from the hole | SAME_OUTLINE | POLYGON((0 0,4 0,4 2,4 4,3.999999999 6,0 6,0 0))",
         "twice the same     | NO_OVERLAP   | " + BELOW,
         "inside another     | NO_OVERLAP   | POLYGON((6 1,7 1,7 2,6 2,6 1))",
         "1e-9 slit from outside | SAME_OUTLINE "
