@@ -40,7 +40,10 @@ class SprayFilesIT {
     return out.resolve("spraying").resolve(name);
   }
 
-  /** What is sprayed of a crop is where it is planted: their polygons differ by slivers only. */
+  /**
+   * What is sprayed of a crop is where it is planted. Along cuts each file has vertices of its own,
+   * between which edges bow by less than half a millimetre: of a strip of 9.144 m, 5e-5.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"corn", "soybean"})
   void sprayedIsWhatIsPlanted(String crop) throws IOException {
@@ -54,8 +57,7 @@ class SprayFilesIT {
     }
     Geometry sprayed = UnaryUnionOp.union(Polygons.read(spraying(crop + ".geojson")));
     Geometry meant = UnaryUnionOp.union(planted);
-    assertThat(sprayed.symDifference(meant).getArea())
-        .isLessThan(1e-6 * meant.getArea()); // vertices are rounded to 9 decimals
+    assertThat(sprayed.symDifference(meant).getArea()).isLessThan(5e-5 * meant.getArea());
   }
 
   @Test

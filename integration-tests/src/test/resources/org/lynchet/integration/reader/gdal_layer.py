@@ -25,7 +25,8 @@ for feature in layer:
     faults = [] if geometry.IsValid() else ["not valid"]
     plane = geometry.Clone()
     plane.Transform(to_plane)
-    features.append({"values": feature.items(), "area": plane.GetArea(), "faults": faults})
+    area = plane.GetArea() if geometry.GetDimension() == 2 else 0
+    features.append({"values": feature.items(), "area": area, "faults": faults})
 reference = layer.GetSpatialRef()
 definition = layer.GetLayerDefn()
 code = ""

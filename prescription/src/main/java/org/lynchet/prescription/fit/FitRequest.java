@@ -4,12 +4,13 @@ import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.swath.SteeredMachine;
 
 /**
  * What has to fit together.
  *
- * @param strips the strips of the pattern, left to right
+ * @param strips the strips of the pattern, left to right, at least one
  * @param machines the machines that work on them besides the planters
  * @param maxStripWidth no strip is wider
  * @param tolerance how far a machine may be off, a pass
@@ -22,6 +23,15 @@ public record FitRequest(
   public FitRequest {
     strips = List.copyOf(strips);
     machines = List.copyOf(machines);
+  }
+
+  /** What lengths are shown in: feet beside rows in inches or feet, else metres. */
+  LengthUnit shownUnit() {
+    LengthUnit written =
+        strips.stream().map(strip -> strip.rowSpacing().unit()).findFirst().orElseThrow();
+    return written == LengthUnit.INCH || written == LengthUnit.FOOT
+        ? LengthUnit.FOOT
+        : LengthUnit.METRE;
   }
 
   /**

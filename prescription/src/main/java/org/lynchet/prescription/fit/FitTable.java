@@ -20,11 +20,7 @@ public final class FitTable {
 
   private FitTable(FitRequest request) {
     this.request = request;
-    LengthUnit written = request.maxStripWidth().unit();
-    this.unit =
-        written == LengthUnit.FOOT || written == LengthUnit.INCH
-            ? LengthUnit.FOOT
-            : LengthUnit.METRE;
+    this.unit = request.shownUnit();
   }
 
   /** The table; each line ends with a line feed. */

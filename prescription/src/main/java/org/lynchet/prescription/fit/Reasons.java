@@ -14,10 +14,10 @@ final class Reasons {
   /**
    * Gets ready to speak.
    *
-   * @param unit lengths are given in inches and feet beside feet or inches, else in mm and metres
+   * @param unit feet, with inches for what is short; or metres, with millimetres
    */
   Reasons(LengthUnit unit) {
-    this.unit = unit == LengthUnit.INCH ? LengthUnit.FOOT : unit;
+    this.unit = unit;
   }
 
   List<String> of(List<MachineFit> machines, boolean equalWidths, List<String> unevenBooms) {

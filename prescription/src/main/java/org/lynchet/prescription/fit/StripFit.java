@@ -63,7 +63,7 @@ public final class StripFit {
         uneven,
         strips,
         fits,
-        new Reasons(request.maxStripWidth().unit()).of(fits, equal, uneven));
+        new Reasons(request.shownUnit()).of(fits, equal, uneven));
   }
 
   private List<MachineFit> judge(StripChoice strip, int passes) {

@@ -44,6 +44,8 @@ final class SprayText {
               Sections are counted from the left end of the boom looking from A to B: driven from B to A,
               count them from the right. OPEN_FROM and OPEN_TO in the files are the first and the last
               open section. Spray passes are numbered from left to right in each crop.
+              At slanted ends shut sections one by one, by the areas in the files: lines run on until
+              the last of a pass's swath has left the field.
               No product and no rate is given here: they are the applicator's.
 
             """)

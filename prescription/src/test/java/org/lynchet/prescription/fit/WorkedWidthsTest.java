@@ -137,4 +137,17 @@ class WorkedWidthsTest {
 
     assertThat(nominal.machines().get(0).mismatchMillimetresPerPass()).isEqualTo(8);
   }
+
+  /** Rows in centimetres are shown in metres, though the widest strip is given in feet. */
+  @Test
+  void metricRowsAreShownInMetres() {
+    FitRequest request =
+        Requests.inFeet()
+            .crop("maize", 8, new Length(75, LengthUnit.CENTIMETRE))
+            .header(20)
+            .upTo(40);
+
+    assertThat(FitTable.of(request, StripFit.search(request)))
+        .contains("8 rows maize 6 m", "combine in maize: 1 pass, 8 rows a pass, 96.0 mm over");
+  }
 }
