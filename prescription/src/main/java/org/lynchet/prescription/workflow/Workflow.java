@@ -8,6 +8,7 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.Handoff;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.intake.FieldIntake;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 import org.lynchet.prescription.plan.PlanReading;
@@ -34,7 +35,17 @@ public final class Workflow {
    * @throws RejectedException with every fault of the plan, or else of its data
    */
   public static Prepared prepare(Path planFile) throws RejectedException {
-    Plan plan = readPlan(planFile);
+    return prepare(planFile, List.of());
+  }
+
+  /**
+   * The same, written in other formats than the plan says.
+   *
+   * @param formats the formats; none for those of the plan
+   */
+  public static Prepared prepare(Path planFile, List<Format> formats) throws RejectedException {
+    Plan read = readPlan(planFile);
+    Plan plan = formats.isEmpty() ? read : read.withFormats(formats);
     FieldLayout layout = FieldLayout.of(plan, FieldIntake.read(plan));
     return new Prepared(layout, Summary.of(layout));
   }
@@ -56,15 +67,16 @@ public final class Workflow {
    *
    * @param folder where the output will go
    * @param force whether an earlier output there may be replaced
+   * @param formats the formats; none for those of the plan
    * @throws RejectedException with every fault
    */
-  public static Prepared prepareFor(Path folder, boolean force, Path planFile)
+  public static Prepared prepareFor(Path folder, boolean force, Path planFile, List<Format> formats)
       throws RejectedException {
     Faults faults = new Faults();
     Handoff.checkPlace(folder, force, faults);
     Optional<Prepared> prepared = Optional.empty();
     try {
-      prepared = Optional.of(prepare(planFile));
+      prepared = Optional.of(prepare(planFile, formats));
     } catch (RejectedException rejected) {
       faults.addAll(rejected);
     }
