@@ -64,6 +64,9 @@ class ModuleArrowsTest {
   @ArchTest static final ArchRule PICOCLI_ONLY_IN_CLI = only("picocli..", "prescription.cli");
 
   @ArchTest
+  static final ArchRule SQLITE_ONLY_IN_GEOPACKAGE = only("org.sqlite..", "formats.geopackage");
+
+  @ArchTest
   static final ArchRule COMMONS_CSV_ONLY_IN_CSV = only("org.apache.commons.csv..", "formats.csv");
 
   @ArchTest

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.HandoffException;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.SummaryJson;
 import org.lynchet.prescription.summary.SummaryTable;
@@ -36,6 +37,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml                    into the folder sandhill-east beside it",
       "  lynchet plan sandhill-east.yaml --dry-run          the totals only",
       "  lynchet plan sandhill-east.yaml --out usb --force  replace what an earlier run wrote there",
+      "  lynchet plan sandhill-east.yaml --format isoxml,kml     for a terminal and a phone",
       "  lynchet plan sandhill-east.yaml --json --dry-run   the totals for another program",
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -62,6 +64,15 @@ final class PlanCommand implements Callable<Integer> {
       description = "Replace the output folder if an earlier run wrote it. Default: refuse.")
   private boolean force;
 
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      split = ",",
+      description =
+          "Write these in place of the plan's handoff.formats: shapefile, geojson, geopackage, kml,"
+              + " isoxml.")
+  private List<Format> formats = List.of();
+
   @Option(names = "--dry-run", description = "Check and lay out, write nothing.")
   private boolean dryRun;
 
@@ -86,7 +97,8 @@ final class PlanCommand implements Callable<Integer> {
       print(Workflow.prepare(plan).summary(), List.of(), null);
       return 0;
     }
-    Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan);
+    Workflow.Prepared prepared =
+        Workflow.prepareFor(folder, force, plan, formats.stream().distinct().toList());
     List<WrittenFile> files = Workflow.write(prepared, folder, png);
     print(prepared.summary(), files, folder);
     return 0;

@@ -15,6 +15,8 @@ interface WholePlan {
   static List<WholePlan> of(FieldLayout layout, Format format) throws RejectedException {
     return switch (format) {
       case SHAPEFILE, GEOJSON -> List.of();
+      case GEOPACKAGE -> List.of(LayeredFile.geoPackage(layout));
+      case KML -> List.of(LayeredFile.kml(layout));
       case ISOXML -> List.of(TaskDataFiles.of(layout));
     };
   }

@@ -12,7 +12,9 @@ import org.lynchet.formats.crs.LonLat;
 import org.lynchet.formats.crs.LonLatTable;
 import org.lynchet.formats.csv.VertexCsv;
 import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.geopackage.GeoPackage;
 import org.lynchet.formats.isoxml.TaskData;
+import org.lynchet.formats.kml.Kml;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
@@ -20,7 +22,8 @@ import org.lynchet.prescription.fault.Warning;
 /** Reads files by their ending, and takes them to longitude and latitude. */
 final class InputTables {
   private static final String ENDINGS =
-      ".geojson, .json, .shp, .csv, .zip (of a shapefile or of task data) or .xml (of task data)";
+      ".geojson, .json, .shp, .csv, .kml, .kmz, .gpkg, .zip (of a shapefile or of task data) or"
+          + " .xml (of task data)";
 
   private final String planFile;
   private final Faults faults;
@@ -71,6 +74,8 @@ final class InputTables {
       case ".zip" ->
           Optional.of(
               TaskData.isIn(file) ? TaskData.boundaryReader(named.part()) : Shapefile.reader());
+      case ".kml", ".kmz" -> Optional.of(Kml.reader(named.part()));
+      case ".gpkg" -> Optional.of(GeoPackage.reader(named.part()));
       case ".xml" -> Optional.of(TaskData.boundaryReader(named.part()));
       default -> Optional.empty();
     };

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * @param part what is behind the #; empty for nothing
  */
 record NamedPart(String file, String part) {
-  private static final Pattern PART = Pattern.compile("(?i)(.+\\.(?:zip|xml))#([^#]*)");
+  private static final Pattern PART =
+      Pattern.compile("(?i)(.+\\.(?:zip|xml|kml|kmz|gpkg))#([^#]*)");
 
   /** Takes a name apart; a # elsewhere belongs to the file's name. */
   static NamedPart of(String name) {

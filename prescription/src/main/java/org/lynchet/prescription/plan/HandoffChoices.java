@@ -23,10 +23,17 @@ public record HandoffChoices(boolean offZones, List<Format> formats, TaskDataCho
     this(offZones, formats, TaskDataChoices.DEFAULT);
   }
 
+  /** The same in other formats. */
+  public HandoffChoices withFormats(List<Format> others) {
+    return new HandoffChoices(offZones, others, taskData);
+  }
+
   /** The formats that prescriptions are written in. */
   public enum Format {
     SHAPEFILE,
     GEOJSON,
+    GEOPACKAGE,
+    KML,
     ISOXML;
 
     /** What is written if a plan names none. */

@@ -44,4 +44,10 @@ public record Plan(
     strips = List.copyOf(strips);
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
   }
+
+  /** The same plan, written in other formats. */
+  public Plan withFormats(List<HandoffChoices.Format> formats) {
+    HandoffChoices others = handoff.withFormats(formats);
+    return new Plan(file, date, field, guidance, machines, headland, strips, products, others, fit);
+  }
 }

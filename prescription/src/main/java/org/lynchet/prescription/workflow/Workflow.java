@@ -10,6 +10,7 @@ import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.intake.FieldIntake;
 import org.lynchet.prescription.placement.PlacementResult;
 import org.lynchet.prescription.placement.PlacementSearch;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 import org.lynchet.prescription.plan.PlanReading;
@@ -37,7 +38,17 @@ public final class Workflow {
    * @throws RejectedException with every fault of the plan, or else of its data
    */
   public static Prepared prepare(Path planFile) throws RejectedException {
-    Plan plan = readPlan(planFile);
+    return prepare(planFile, List.of());
+  }
+
+  /**
+   * The same, written in other formats than the plan says.
+   *
+   * @param formats the formats; none for those of the plan
+   */
+  public static Prepared prepare(Path planFile, List<Format> formats) throws RejectedException {
+    Plan read = readPlan(planFile);
+    Plan plan = formats.isEmpty() ? read : read.withFormats(formats);
     FieldData field = FieldIntake.read(plan);
     Optional<PlacementResult> placement = PlacementSearch.of(plan, field);
     FieldData placed = placement.map(chosen -> field.withFrame(chosen.frame())).orElse(field);
@@ -62,15 +73,16 @@ public final class Workflow {
    *
    * @param folder where the output will go
    * @param force whether an earlier output there may be replaced
+   * @param formats the formats; none for those of the plan
    * @throws RejectedException with every fault
    */
-  public static Prepared prepareFor(Path folder, boolean force, Path planFile)
+  public static Prepared prepareFor(Path folder, boolean force, Path planFile, List<Format> formats)
       throws RejectedException {
     Faults faults = new Faults();
     Handoff.checkPlace(folder, force, faults);
     Optional<Prepared> prepared = Optional.empty();
     try {
-      prepared = Optional.of(prepare(planFile));
+      prepared = Optional.of(prepare(planFile, formats));
     } catch (RejectedException rejected) {
       faults.addAll(rejected);
     }
