@@ -44,7 +44,12 @@ class PlanExampleIT {
     Set<String> expected = new TreeSet<>();
     expected.addAll(
         List.of(
-            "README.txt", "guidance/passes.geojson", "map.svg", "plan.geojson", "summary.json"));
+            "README.txt",
+            "guidance/headland.geojson",
+            "guidance/passes.geojson",
+            "map.svg",
+            "plan.geojson",
+            "summary.json"));
     for (String crop : crops()) {
       for (String ending : List.of("shp", "shx", "dbf", "prj", "cpg", "geojson")) {
         expected.add("planting/" + crop + "." + ending);

@@ -43,6 +43,7 @@ class HandoffTest {
     assertThat(Digests.filesBelow(out))
         .containsExactly(
             "README.txt",
+            "guidance/headland.geojson",
             "guidance/passes.geojson",
             "map.svg",
             "plan.geojson",
@@ -62,7 +63,7 @@ class HandoffTest {
     try (Stream<Path> beside = Files.list(folder)) {
       assertThat(beside).containsExactly(out); // no draft is left
     }
-    assertThat(FolderCheck.check(out)).isEqualTo(16);
+    assertThat(FolderCheck.check(out)).isEqualTo(17);
   }
 
   @Test
@@ -129,6 +130,40 @@ class HandoffTest {
         .allMatch(feature -> feature.values().get(4).equals(0.0))
         .allMatch(feature -> "off".equals(feature.values().get(2)));
     assertThat(FolderCheck.check(folder.resolve("out"))).isPositive();
+  }
+
+  @Test
+  void waterwaysAreInThePlanAndOffInPlantingFiles() throws Exception {
+    String way = "POLYGON ((-5 100, 300 100, 300 104, -5 104, -5 100))";
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().headland(1, true).offZones().plan(),
+            SamplePlans.fieldWithWaterways(FIELD, way));
+    Path out = folder.resolve("out");
+    new Handoff(layout, Summary.of(layout), false).write(out);
+    FeatureTable plan = GeoJson.reader().read(out.resolve("plan.geojson"));
+    assertThat(plan.features())
+        .filteredOn(feature -> "waterway".equals(feature.values().get(2)))
+        .singleElement()
+        .satisfies(
+            feature -> {
+              assertThat(feature.values().subList(0, 5))
+                  .containsExactly("none", 0.0, "waterway", "none", 0.0);
+              assertThat(feature.values().get(6))
+                  .isEqualTo(layout.waterways().get(0).areaSquareMetres());
+            });
+    FeatureTable corn = Shapefile.reader().read(out.resolve("planting/corn.shp"));
+    assertThat(corn.features())
+        .filteredOn(feature -> "none".equals(feature.values().get(0)))
+        .singleElement()
+        .satisfies(
+            feature ->
+                assertThat(feature.values().subList(2, 5)).containsExactly("off", "none", 0.0));
+    assertThat(FolderCheck.check(out)).isPositive();
+    assertThat(Files.readString(out.resolve("summary.json"))).contains("\"waterways_m2\" : ");
+    assertThat(Files.readString(out.resolve("README.txt")))
+        .contains("Waterways, driven across but not planted: ", "guidance/headland.geojson");
+    assertThat(Files.readString(out.resolve("map.svg"))).contains("waterway, not planted");
   }
 
   @ParameterizedTest

@@ -181,6 +181,14 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Plants a headland of corn where rows end. */
+  public SamplePlans headlandAtEnds(int passes, double angleDegrees) {
+    headland =
+        new PlannedHeadland(
+            passes, "corn-planter", true, "corn", seeding("tall-108", 32000), angleDegrees);
+    return this;
+  }
+
   /** Goes by management zones. */
   public SamplePlans zones(@Nullable String elsewhere) {
     zoneMap = new ManagementZoneMap("zones.geojson", "zone", elsewhere);
@@ -234,6 +242,13 @@ public final class SamplePlans {
       managementZones.add(new ManagementZone(zones[i], lonLat(zones[i + 1])));
     }
     return new FieldData(lonLat(wkt), managementZones, FRAME, List.of());
+  }
+
+  /** A field drawn in metres, with waterways drawn likewise. */
+  public static FieldData fieldWithWaterways(String wkt, String waterways, String... zones) {
+    FieldData dry = field(wkt, zones);
+    return new FieldData(
+        dry.boundary(), dry.managementZones(), dry.frame(), dry.warnings(), lonLat(waterways));
   }
 
   /** A shape drawn in metres, in longitude and latitude. */
