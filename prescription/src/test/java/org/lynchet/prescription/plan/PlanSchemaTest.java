@@ -217,7 +217,7 @@ class PlanSchemaTest {
                 .replace(
                     "92.5}",
                     "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
-                        + " point-rows: 0.5, headland: 0.2, crop-shares: 1, piece: 50 m2,"
+                        + " point-rows: 1, headland: 0.2, crop-shares: 1, piece: 50 m2,"
                         + " turn: 25 m2}")
             + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
@@ -262,7 +262,7 @@ class PlanSchemaTest {
                 "partial-pass",
                 "1",
                 "point-rows",
-                "0.5",
+                "1",
                 "headland",
                 "0.2",
                 "crop-shares",
