@@ -73,7 +73,7 @@ class PlacementSearchTest {
     assertThat(result.chosen().terms().pieces()).isEqualTo(10);
     assertThat(result.chosen().terms().turns()).isEqualTo(8);
     assertThat(result.chosen().terms().pointRowSquareMetres()).isCloseTo(0, within(1e-3));
-    assertThat(result.chosen().costSquareMetres()).isCloseTo(10 * 50 + 8 * 25, within(0.01));
+    assertThat(result.chosen().costSquareMetres()).isCloseTo(10 * 50 + 8 * 100, within(0.01));
     assertThat(result.headings()).isEqualTo(1);
     // 24 rows of 30 in in a period; and either strip's edge where the field begins, which is where
     // it ends too

@@ -218,7 +218,7 @@ class PlanSchemaTest {
                     "92.5}",
                     "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
                         + " point-rows: 1, headland: 0.2, crop-shares: 1, piece: 50 m2,"
-                        + " turn: 25 m2}")
+                        + " turn: 100 m2}")
             + "handoff: {off-zones: false, formats: [shapefile, geojson]}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
@@ -270,7 +270,7 @@ class PlanSchemaTest {
                 "piece",
                 "50 m2",
                 "turn",
-                "25 m2"))
+                "100 m2"))
         .hasSize(23);
   }
 
