@@ -4,8 +4,8 @@ package org.lynchet.geometry.sweep;
  * Reads bands off a swept field, one after the other from left to right, and finds the pieces of
  * each.
  *
- * <p>A reading takes O(1) for each piece, O(log n) for the places on its sides, and O(1) for each
- * run that begins or ends in the band. Nothing is allocated, so one reader serves many readings.
+ * <p>A reading takes time for each run in the band and for the places on its sides, of which many
+ * are skipped over in steps that double. Nothing is allocated, so one reader serves many readings.
  */
 public final class BandReader {
   /** A run that reaches a cut by no more than this, in metres, ends on it, as when it is cut. */

@@ -8,7 +8,7 @@ import java.util.Map;
 /**
  * Where a pattern lies, and what that loses.
  *
- * @param turnDegrees by how much the plan's AB line is turned about A, clockwise, (-180, 180]
+ * @param turnDegrees by how much the plan's AB line is turned about A, clockwise, (-90, 90]
  * @param shiftMetres how far it is then moved to the right
  * @param terms what the placement loses
  * @param costSquareMetres what that costs

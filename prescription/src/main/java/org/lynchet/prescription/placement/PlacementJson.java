@@ -35,7 +35,7 @@ public final class PlacementJson {
     json.writeObjectFieldStart("ab_line");
     position("a", result.a());
     position("b", result.b());
-    number("heading_degrees", result.frame().headingDegrees());
+    number("heading_degrees", Math.rint(result.frame().headingDegrees() * 1e4) / 1e4 % 360);
     json.writeEndObject();
     json.writeArrayFieldStart("terms");
     for (Term term : Term.values()) {

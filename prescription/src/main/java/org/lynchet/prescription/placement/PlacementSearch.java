@@ -31,7 +31,7 @@ public final class PlacementSearch {
    */
   private static final double SAME_COST = 0.01;
 
-  /** Headings within this of the plan's own, in degrees, are that heading. */
+  /** Headings within this of each other, in degrees, are the same. */
   private static final double SAME_HEADING = 1e-7;
 
   private static final double LEAST_LINE_METRES = 100;
@@ -89,15 +89,18 @@ public final class PlacementSearch {
         position(frame, Math.max(LEAST_LINE_METRES, reachAlong(frame))));
   }
 
-  /** By how much the line is turned for each heading, (-180, 180]; its own first. */
+  /**
+   * By how much the line is turned for each heading, (-90, 90]; its own first. Of a heading and its
+   * opposite, along which the rows are the same, the nearer one is taken: left stays left.
+   */
   private List<Double> turns(PlacementChoices choices) {
     List<Double> turns = new ArrayList<>();
     turns.add(0.0);
     for (double heading : choices.headingsDegrees()) {
       double turn = heading - field.frame().headingDegrees();
-      turn -= 360 * Math.ceil(turn / 360 - 0.5);
-      if (Math.abs(turn) > SAME_HEADING) {
-        turns.add(turn);
+      double nearer = turn - 180 * Math.ceil(turn / 180 - 0.5);
+      if (turns.stream().noneMatch(other -> Math.abs(other - nearer) <= SAME_HEADING)) {
+        turns.add(nearer);
       }
     }
     return turns;

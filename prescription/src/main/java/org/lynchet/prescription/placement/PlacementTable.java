@@ -44,14 +44,13 @@ public final class PlacementTable {
         result.placements(),
         result.headings(),
         result.headings() == 1 ? "" : "s",
-        result.isUnchanged()
-            ? "none counts less than the plan's, the AB line stays"
-            : "the AB line is " + change());
+        result.isUnchanged() ? "none counts less than the plan's" : "the AB line moves");
     if (!result.isUnchanged()) {
+      line("It is %s.", change());
       line("Set this AB line on the terminal; all files here go by it, not by the plan's:");
       line("  A: %s", position(result.a()));
       line("  B: %s", position(result.b()));
-      line("  heading: %.4f degrees from true north", result.frame().headingDegrees());
+      line("  heading: %s degrees from true north", heading());
     }
     return text.toString();
   }
@@ -101,6 +100,12 @@ public final class PlacementTable {
                 turn > 0 ? "clockwise" : "anticlockwise");
     String moved = shift == 0 ? "" : "moved " + moved(shift);
     return turned + (turned.isEmpty() || moved.isEmpty() ? "" : ", then ") + moved;
+  }
+
+  /** With 4 decimals, 360 written as 0. */
+  private String heading() {
+    double degrees = Math.rint(result.frame().headingDegrees() * 1e4) / 1e4 % 360;
+    return String.format(Locale.ROOT, "%.4f", degrees);
   }
 
   private String moved(double shift) {

@@ -34,7 +34,9 @@ public final class SummaryTable {
   private String render() {
     line(
         "%s: %s, AB line on %.2f degrees from true north",
-        summary.field(), inUnit(summary.areaSquareMetres()), summary.headingDegrees());
+        summary.field(),
+        inUnit(summary.areaSquareMetres()),
+        Math.rint(summary.headingDegrees() * 100) / 100 % 360);
     line("");
     crops();
     line("");

@@ -50,7 +50,8 @@ public record FieldLayout(
   }
 
   /**
-   * Lays a plan out on a field.
+   * Lays a plan out on a field, along the AB line that the field has, whatever the plan's placement
+   * is.
    *
    * @throws RejectedException if the plan and the field do not go together: a management zone has
    *     no rate, part of the field lies in no management zone, or nothing of it can be planted

@@ -228,8 +228,8 @@ class PlanSchemaTest {
                 .replace(
                     "92.5}",
                     "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
-                        + " point-rows: 0.5, headland: 0.2, crop-shares: 1, piece: 50 m2,"
-                        + " turn: 25 m2}")
+                        + " point-rows: 1, headland: 0.2, crop-shares: 1, piece: 50 m2,"
+                        + " turn: 100 m2}")
             + "handoff: {off-zones: false, formats: [shapefile, geojson],"
             + " task-data: {version: 4.3}}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
@@ -257,14 +257,14 @@ class PlanSchemaTest {
             partial-pass: 1
             piece: 50 m2
             placement: fixed
-            point-rows: 0.5
+            point-rows: 1
             repair: false
             reserve: 0 %
             season: normal
             sides: both
             speed: 5 mph, 6.5 mph, 3 mph
             tolerance: 2 in
-            turn: 25 m2
+            turn: 100 m2
             turn-radius: 20 ft
             turn-time: 20 s
             version: 4.3
