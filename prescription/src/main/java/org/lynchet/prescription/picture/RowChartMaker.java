@@ -15,6 +15,7 @@ final class RowChartMaker {
   private static final Box PLOT = new Box(66, 84, 764, 392);
   private static final Box SECTION = new Box(66, 420, 764, 520);
   private static final double SMALL = 9;
+  private static final double TITLE_WIDTH = 736;
   private static final double TICK = 0.2;
   private static final int GRID = 0xC8C8C8;
 
@@ -136,7 +137,8 @@ final class RowChartMaker {
   private List<Mark> texts(String title) {
     double heading = light.request().headingDegrees();
     return List.of(
-        Mark.Text.left(SafeText.of(title), 28, 40, 16).inBold(),
+        Mark.Text.left(TextWidth.cut(SafeText.of(title), TITLE_WIDTH, 16, true), 28, 40, 16)
+            .inBold(),
         Mark.Text.left(
             String.format(
                 Locale.ROOT,
@@ -149,7 +151,7 @@ final class RowChartMaker {
         Mark.Text.left("left: " + Compass.point(heading - 90), PLOT.left(), 76, SMALL),
         Mark.Text.right("right: " + Compass.point(heading + 90), PLOT.right(), 76, SMALL),
         Mark.Text.left(
-            "Below: one period of the pattern in cross-section, canopies fully grown.",
+            "Lower picture: one period of the pattern in cross-section, canopies fully grown.",
             28,
             544,
             SMALL));

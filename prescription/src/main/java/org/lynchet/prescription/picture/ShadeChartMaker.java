@@ -17,6 +17,7 @@ final class ShadeChartMaker {
   private static final double BOTTOM = 500;
   private static final double GAP = 22;
   private static final double SMALL = 9;
+  private static final double TITLE_WIDTH = 736;
   private static final double HALF_STEP = 1.0 / 12;
 
   /** From no beam to all of it, a fifth each. */
@@ -143,7 +144,8 @@ final class ShadeChartMaker {
 
   private List<Mark> texts(String title) {
     return List.of(
-        Mark.Text.left(SafeText.of(title), 28, 40, 16).inBold(),
+        Mark.Text.left(TextWidth.cut(SafeText.of(title), TITLE_WIDTH, 16, true), 28, 40, 16)
+            .inBold(),
         Mark.Text.left(
             "Local mean solar time, down the page; canopies as they stand on the day. Left is "
                 + Compass.point(headingDegrees - 90)

@@ -29,7 +29,7 @@ public record BorderAdvice(
    * @param facing the point of the compass that it faces, such as south
    * @param shortCrop the crop beside it
    * @param choices by number of border rows, 0 and up
-   * @param best the number of rows with the most gain for the land; 0 if none gains
+   * @param best the fewest rows that bring most of the largest gain; 0 if none gains
    */
   public record Side(boolean left, String facing, String shortCrop, List<Choice> choices, int best)
       implements Serializable {

@@ -25,6 +25,7 @@ import org.lynchet.prescription.response.BorderAdvice.Side;
 public final class BorderChoice {
   private static final int MOST_ROWS = 4;
   private static final double WORTH_IT = 0.001;
+  private static final double MOST_OF = 0.8;
 
   private final LightRequest bare;
   private final Responses responses;
@@ -114,13 +115,20 @@ public final class BorderChoice {
               with.landEquivalentRatio().typical() - without.landEquivalentRatio().typical()));
     }
     String facing = Compass.point(bare.headingDegrees() + (left ? -90 : 90));
-    int best =
-        choices.stream()
-            .max(Comparator.comparingDouble(Choice::landGain))
-            .filter(choice -> choice.landGain() >= WORTH_IT)
-            .map(Choice::rows)
-            .orElse(0);
+    int best = fewest(choices);
     return new Side(left, facing, crop(beside), choices, best);
+  }
+
+  /** The fewest rows that bring most of the largest gain. */
+  private static int fewest(List<Choice> choices) {
+    double most = choices.stream().mapToDouble(Choice::landGain).max().orElse(0);
+    return most < WORTH_IT
+        ? 0
+        : choices.stream()
+            .filter(choice -> choice.landGain() >= MOST_OF * most)
+            .mapToInt(Choice::rows)
+            .min()
+            .orElse(0);
   }
 
   private List<CanopyRow> shortened(int strip, int first, int last) {

@@ -37,8 +37,7 @@ final class BorderText {
 
   private void table() {
     line(
-        "A short-stature product of %.2f m on the border of strip %d, %s (typical yields, from no"
-            + " border rows)",
+        "A short-stature product of %.2f m on the border of strip %d, %s: typical yields",
         advice.shortHeightMetres(), advice.strip(), advice.crop());
     line(
         "%-24s %4s %20s %18s %15s %10s",
@@ -64,18 +63,17 @@ final class BorderText {
 
   private void proposal() {
     Proposal proposal = advice.proposal();
-    line(
-        "Best: %s.%s",
-        advice.sides().stream()
-            .map(side -> side.best() + " rows on the " + name(side) + " side")
-            .collect(Collectors.joining(", ")),
-        differ() ? " The two sides differ because the sun stands on one of them." : "");
+    for (Side side : advice.sides()) {
+      line("Best on the %s side: %d rows.", name(side), side.best());
+    }
+    if (differ()) {
+      line("The two sides differ because the sun stands on one of them.");
+    }
     if (proposal == null) {
       line("For yield alone no border rows of a short-stature product are worth it.");
     } else {
       line(
-          "For strips[%d] of the plan, %+.2f %% for the land (a rate for the product is yours to"
-              + " choose):",
+          "For strips[%d] of the plan, %+.2f %% for the land (the rate is yours to choose):",
           advice.strip() - 1, 100 * proposal.landGain());
       line(
           "    border: {rows: %d, product: %s, rate: %s, sides: %s}",

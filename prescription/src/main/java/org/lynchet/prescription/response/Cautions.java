@@ -19,7 +19,7 @@ final class Cautions {
   private static final String REST =
       """
       A forecast is not a promise: light is physics, yield depends on water, hybrids and weather. The
-        ranges are set against published trials (prescription/LIGHT-AND-YIELD.md). Not agronomic or
+        ranges are set against published trials (LIGHT-AND-YIELD.md). Not agronomic or
         financial advice from a licensed professional.
       """;
 

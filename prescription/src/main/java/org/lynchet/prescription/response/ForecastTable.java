@@ -54,13 +54,14 @@ public final class ForecastTable {
     line(
         "Light and yield relative to the same product in a wide block; a %s season",
         season.name().toLowerCase(Locale.ROOT));
+    line("6-9 ... -18: per cent of the sunny time in shade, by hours of local mean solar time");
     line("");
   }
 
   private void rows() {
     LengthUnit unit = unit();
     line(
-        "%-5s %-12s %-16s %4s %9s %8s %8s  %-17s %s",
+        "%-5s %-10s %-14s %3s %9s %8s %8s %5s %9s %4s %4s %4s %4s",
         "STRIP",
         "CROP",
         "PRODUCT",
@@ -68,15 +69,19 @@ public final class ForecastTable {
         "OFFSET " + unit.symbol(),
         "INCIDENT",
         "ABSORBED",
-        "YIELD low-high",
-        "SHADE % 6-9 -12 -15 -18");
+        "YIELD",
+        "low-high",
+        "6-9",
+        "-12",
+        "-15",
+        "-18");
     for (RowYield row : forecast.rows()) {
       RowLight light = row.light();
       line(
-          "%-5d %-12s %-16s %4d %9.1f %8.2f %8.2f  %4.2f %4.2f-%4.2f     %9s %4s %3s %3s",
+          "%-5d %-10s %-14s %3d %9.1f %8.2f %8.2f %5.2f %4.2f-%4.2f %4s %4s %4s %4s",
           light.row().strip(),
-          cut(light.row().crop(), 12),
-          cut(light.row().product(), 16),
+          cut(light.row().crop(), 10),
+          cut(light.row().product(), 14),
           light.row().row(),
           light.row().offsetMetres() / unit.metres(),
           light.relativeIncident(),
