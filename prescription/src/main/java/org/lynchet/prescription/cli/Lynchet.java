@@ -19,12 +19,14 @@ import picocli.CommandLine.Spec;
     subcommands = {
       PlanCommand.class,
       FitCommand.class,
+      LightCommand.class,
       CheckCommand.class,
       GenerateCompletion.class
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  lynchet fit sandhill-east.yaml",
+      "  lynchet light sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",

@@ -1,12 +1,7 @@
 package org.lynchet.prescription.picture;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import javax.imageio.ImageIO;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
@@ -20,8 +15,6 @@ import org.lynchet.prescription.zone.FieldLayout;
  * PNG are those of the machine's own sans-serif font.
  */
 public final class FieldMap {
-  private static final String HEADLESS = "java.awt.headless";
-
   private final Scene scene;
 
   private FieldMap(Scene scene) {
@@ -39,7 +32,7 @@ public final class FieldMap {
    * @throws IOException if the file cannot be written
    */
   public void writeSvg(Path file) throws IOException {
-    Files.writeString(file, svg(), StandardCharsets.UTF_8);
+    SceneFiles.writeSvg(scene, file);
   }
 
   /**
@@ -49,15 +42,7 @@ public final class FieldMap {
    * @throws IOException if the file cannot be written
    */
   public void writePng(Path file) throws IOException {
-    if (System.getProperty(HEADLESS) == null) {
-      System.setProperty(HEADLESS, "true");
-    }
-    BufferedImage image = PngPainter.paint(scene);
-    try (OutputStream out = Files.newOutputStream(file)) {
-      if (!ImageIO.write(image, "png", out)) {
-        throw new IOException("this Java cannot write PNG images");
-      }
-    }
+    SceneFiles.writePng(scene, file);
   }
 
   String svg() {

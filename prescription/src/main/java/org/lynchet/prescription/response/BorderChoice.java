@@ -1,0 +1,178 @@
+package org.lynchet.prescription.response;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.light.CanopyRow;
+import org.lynchet.prescription.light.CanopyTraits;
+import org.lynchet.prescription.light.Compass;
+import org.lynchet.prescription.light.LightRequest;
+import org.lynchet.prescription.light.SeasonLight;
+import org.lynchet.prescription.response.BorderAdvice.Choice;
+import org.lynchet.prescription.response.BorderAdvice.Proposal;
+import org.lynchet.prescription.response.BorderAdvice.Side;
+
+/**
+ * Tries a short-stature product on 0 to 4 border rows of each side of a tall strip.
+ *
+ * <p>It starts from strips without border rows: every row of a tall strip is as tall as its
+ * tallest. Rows are chosen by what they do for the land equivalent ratio in a typical year; less
+ * than a thousandth is not worth a second product.
+ */
+public final class BorderChoice {
+  private static final int MOST_ROWS = 4;
+  private static final double WORTH_IT = 0.001;
+  private static final double MOST_OF = 0.8;
+
+  private final LightRequest bare;
+  private final Responses responses;
+  private final double shortHeightMetres;
+  private final YieldForecast without;
+
+  private BorderChoice(LightRequest request, Responses responses, double shortHeightMetres) {
+    this.bare = request.withRows(allTall(request.rows()));
+    this.responses = responses;
+    this.shortHeightMetres = shortHeightMetres;
+    this.without = forecast(bare);
+  }
+
+  /**
+   * Advice for a strip; nothing if it has no shorter crop beside it, or is not taller than the
+   * short-stature product.
+   *
+   * @param strip its number in the pattern, from 1
+   * @param shortHeightMetres height of the short-stature product
+   */
+  public static Optional<BorderAdvice> find(
+      LightRequest request, Responses responses, int strip, double shortHeightMetres) {
+    if (tallest(request.rows(), strip) <= shortHeightMetres) {
+      return Optional.empty();
+    }
+    return new BorderChoice(request, responses, shortHeightMetres).advice(strip);
+  }
+
+  private static List<CanopyRow> allTall(List<CanopyRow> rows) {
+    return rows.stream().map(row -> withHeight(row, tallest(rows, row.strip()))).toList();
+  }
+
+  private static double tallest(List<CanopyRow> rows, int strip) {
+    return rows.stream()
+        .filter(row -> row.strip() == strip)
+        .mapToDouble(BorderChoice::height)
+        .max()
+        .orElse(0);
+  }
+
+  private static double height(CanopyRow row) {
+    CanopyTraits canopy = row.canopy();
+    return canopy == null ? 0 : canopy.heightMetres();
+  }
+
+  private static CanopyRow withHeight(CanopyRow row, double metres) {
+    CanopyTraits canopy = row.canopy();
+    return new CanopyRow(
+        row.strip(),
+        row.crop(),
+        row.product(),
+        row.row(),
+        row.offsetMetres(),
+        row.spacingMetres(),
+        canopy == null ? null : canopy.withHeight(metres));
+  }
+
+  private Optional<BorderAdvice> advice(int strip) {
+    int strips = bare.rows().get(bare.rows().size() - 1).strip();
+    List<Side> sides = new ArrayList<>();
+    for (boolean left : List.of(true, false)) {
+      int beside = Math.floorMod(strip - 1 + (left ? -1 : 1), strips) + 1;
+      if (beside != strip && tallest(bare.rows(), beside) < shortHeightMetres) {
+        sides.add(side(strip, beside, left));
+      }
+    }
+    return sides.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new BorderAdvice(strip, crop(strip), shortHeightMetres, sides, proposal(sides)));
+  }
+
+  private Side side(int strip, int beside, boolean left) {
+    List<Choice> choices = new ArrayList<>();
+    int rows = (int) bare.rows().stream().filter(row -> row.strip() == strip).count();
+    for (int border = 0; border <= Math.min(MOST_ROWS, rows / 2); border++) {
+      int first = left ? 1 : rows - border + 1;
+      int last = left ? border : rows;
+      YieldForecast with =
+          border == 0 ? without : forecast(bare.withRows(shortened(strip, first, last)));
+      choices.add(
+          new Choice(
+              border,
+              with.crop(crop(beside)).relativeAbsorbed(),
+              with.crop(crop(beside)).relativeYield().typical(),
+              with.crop(crop(strip)).relativeYield().typical(),
+              with.landEquivalentRatio().typical() - without.landEquivalentRatio().typical()));
+    }
+    String facing = Compass.point(bare.headingDegrees() + (left ? -90 : 90));
+    int best = fewest(choices);
+    return new Side(left, facing, crop(beside), choices, best);
+  }
+
+  /** The fewest rows that bring most of the largest gain. */
+  private static int fewest(List<Choice> choices) {
+    double most = choices.stream().mapToDouble(Choice::landGain).max().orElse(0);
+    return most < WORTH_IT
+        ? 0
+        : choices.stream()
+            .filter(choice -> choice.landGain() >= MOST_OF * most)
+            .mapToInt(Choice::rows)
+            .min()
+            .orElse(0);
+  }
+
+  private List<CanopyRow> shortened(int strip, int first, int last) {
+    return bare.rows().stream()
+        .map(
+            row ->
+                row.strip() == strip && row.row() >= first && row.row() <= last
+                    ? withHeight(row, shortHeightMetres)
+                    : row)
+        .toList();
+  }
+
+  /** The best that one block of the plan can say: as many rows on both sides, or one side only. */
+  private static @Nullable Proposal proposal(List<Side> sides) {
+    List<Proposal> proposals = new ArrayList<>();
+    for (Side side : sides) {
+      if (side.best() > 0) {
+        proposals.add(
+            new Proposal(
+                side.best(),
+                side.left() ? "left" : "right",
+                side.choices().get(side.best()).landGain()));
+      }
+    }
+    OptionalInt most = sides.stream().mapToInt(side -> side.choices().size() - 1).min();
+    for (int rows = 1; sides.size() == 2 && rows <= most.orElse(0); rows++) {
+      int n = rows;
+      double gain = sides.stream().mapToDouble(side -> side.choices().get(n).landGain()).sum();
+      if (sides.stream().allMatch(side -> side.choices().get(n).landGain() >= WORTH_IT)) {
+        proposals.add(new Proposal(rows, "both", gain));
+      }
+    }
+    return proposals.stream().max(Comparator.comparingDouble(Proposal::landGain)).orElse(null);
+  }
+
+  private String crop(int strip) {
+    return bare.rows().stream()
+        .filter(row -> row.strip() == strip)
+        .findFirst()
+        .orElseThrow()
+        .crop();
+  }
+
+  private YieldForecast forecast(LightRequest request) {
+    return YieldForecast.of(SeasonLight.of(request), responses);
+  }
+}

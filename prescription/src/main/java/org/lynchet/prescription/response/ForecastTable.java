@@ -1,0 +1,147 @@
+package org.lynchet.prescription.response;
+
+import java.util.List;
+import java.util.Locale;
+import org.lynchet.prescription.light.Compass;
+import org.lynchet.prescription.light.LightRequest;
+import org.lynchet.prescription.light.RowLight;
+import org.lynchet.prescription.plan.ForecastChoices.Season;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.Seeding;
+import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.response.YieldForecast.CropYield;
+import org.lynchet.prescription.response.YieldForecast.RowYield;
+
+/** Shows a forecast of light and yield as tables of at most 100 columns. */
+public final class ForecastTable {
+  private static final int[] QUARTERS = {6, 9, 12, 15, 18};
+
+  private final Plan plan;
+  private final LightRequest request;
+  private final YieldForecast forecast;
+  private final StringBuilder text = new StringBuilder();
+
+  private ForecastTable(Plan plan, LightRequest request, YieldForecast forecast) {
+    this.plan = plan;
+    this.request = request;
+    this.forecast = forecast;
+  }
+
+  /** The tables, what to plant on the border and the cautions; each line ends with a line feed. */
+  public static String of(
+      Plan plan, LightRequest request, YieldForecast forecast, List<BorderAdvice> advice) {
+    ForecastTable table = new ForecastTable(plan, request, forecast);
+    table.head();
+    table.rows();
+    table.crops();
+    advice.forEach(one -> table.text.append(BorderText.of(plan, one)));
+    table.text.append(Cautions.text(plan.forecast().season()));
+    return table.text.toString();
+  }
+
+  private void head() {
+    double heading = request.headingDegrees();
+    line(
+        "%s: latitude %.2f, AB line on %.2f degrees; left of it is %s, right of it %s",
+        plan.field().name(),
+        request.latitudeDegrees(),
+        heading,
+        Compass.point(heading - 90),
+        Compass.point(heading + 90));
+    Season season = plan.forecast().season();
+    line(
+        "Light and yield relative to the same product in a wide block; a %s season",
+        season.name().toLowerCase(Locale.ROOT));
+    line("6-9 ... -18: per cent of the sunny time in shade, by hours of local mean solar time");
+    line("");
+  }
+
+  private void rows() {
+    LengthUnit unit = unit();
+    line(
+        "%-5s %-10s %-14s %3s %9s %8s %8s %5s %9s %4s %4s %4s %4s",
+        "STRIP",
+        "CROP",
+        "PRODUCT",
+        "ROW",
+        "OFFSET " + unit.symbol(),
+        "INCIDENT",
+        "ABSORBED",
+        "YIELD",
+        "low-high",
+        "6-9",
+        "-12",
+        "-15",
+        "-18");
+    for (RowYield row : forecast.rows()) {
+      RowLight light = row.light();
+      line(
+          "%-5d %-10s %-14s %3d %9.1f %8.2f %8.2f %5.2f %4.2f-%4.2f %4s %4s %4s %4s",
+          light.row().strip(),
+          cut(light.row().crop(), 10),
+          cut(light.row().product(), 14),
+          light.row().row(),
+          light.row().offsetMetres() / unit.metres(),
+          light.relativeIncident(),
+          light.relativeAbsorbed(),
+          row.relativeYield().typical(),
+          row.relativeYield().low(),
+          row.relativeYield().high(),
+          shade(light, 0),
+          shade(light, 1),
+          shade(light, 2),
+          shade(light, 3));
+    }
+    line("");
+  }
+
+  private static String shade(RowLight light, int quarter) {
+    double sum = 0;
+    for (int hour = QUARTERS[quarter]; hour < QUARTERS[quarter + 1]; hour++) {
+      sum += light.shadeByHour().get(hour);
+    }
+    double share = sum / (QUARTERS[quarter + 1] - QUARTERS[quarter]);
+    return String.format(Locale.ROOT, "%.0f", 100 * share);
+  }
+
+  private void crops() {
+    line("%-12s %9s %9s %12s %6s %6s", "CROP", "LAND", "ABSORBED", "YIELD typical", "low", "high");
+    for (CropYield crop : forecast.crops()) {
+      Range range = crop.relativeYield();
+      line(
+          "%-12s %7.1f %% %9.3f %12.3f %6.3f %6.3f",
+          cut(crop.crop(), 12),
+          100 * crop.shareOfLand(),
+          crop.relativeAbsorbed(),
+          range.typical(),
+          range.low(),
+          range.high());
+    }
+    Range ratio = forecast.landEquivalentRatio();
+    line(
+        "%-32s %12.3f %6.3f %6.3f   1 is what separate blocks give",
+        "Land equivalent ratio", ratio.typical(), ratio.low(), ratio.high());
+    line("Published ratios of corn and soybean in strips lie near 1, on either side.");
+    line("");
+  }
+
+  /** Feet where the first strip's rate is on acres, else metres. */
+  private LengthUnit unit() {
+    Seeding centre = plan.strips().get(0).centre();
+    SeedingRate rate = centre.everywhere();
+    SeedingRate any = rate == null ? centre.byManagementZone().values().iterator().next() : rate;
+    return any.per() == AreaUnit.ACRE ? LengthUnit.FOOT : LengthUnit.METRE;
+  }
+
+  private static String cut(String name, int width) {
+    return name.codePointCount(0, name.length()) <= width
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, width - 2)) + "..";
+  }
+
+  private void line(String format, Object... values) {
+    text.append(String.format(Locale.ROOT, format, values).stripTrailing()).append('\n');
+  }
+}

@@ -1,0 +1,70 @@
+package org.lynchet.prescription.response;
+
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.ForecastChoices.PlannedResponse;
+import org.lynchet.prescription.plan.ForecastChoices.Season;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedStrip;
+
+/**
+ * The responses of a plan's crops: the farm's own where the plan gives them, else the defaults.
+ *
+ * @param byCrop response by crop, in the plan's order
+ */
+public record Responses(Map<String, Response> byCrop) implements Serializable {
+
+  /** Copies the map, keeping its order. */
+  public Responses {
+    byCrop = Collections.unmodifiableMap(new LinkedHashMap<>(byCrop));
+  }
+
+  /**
+   * The responses for a plan.
+   *
+   * @throws RejectedException if a crop has no response in the plan and no default
+   */
+  public static Responses of(Plan plan) throws RejectedException {
+    ForecastDefaults defaults = ForecastDefaults.read();
+    Faults faults = new Faults();
+    Range kept = kept(defaults, plan.forecast().season());
+    Map<String, Response> byCrop = new LinkedHashMap<>();
+    Set<String> crops = new LinkedHashSet<>();
+    plan.strips().stream().map(PlannedStrip::crop).forEach(crops::add);
+    for (String crop : crops) {
+      PlannedResponse own = plan.forecast().responses().get(crop);
+      if (own != null) {
+        byCrop.put(crop, new Response(new Range(own.low(), own.typical(), own.high()), kept));
+      } else if (defaults.has("response." + crop + ".low")) {
+        byCrop.put(crop, new Response(range(defaults, "response." + crop), kept));
+      } else {
+        faults.add(
+            "nothing is known of how the yield of " + crop + " answers to light",
+            plan.file() + " forecast.response",
+            "defaults are there for corn and soybean",
+            "add forecast.response." + crop + " with low, typical and high");
+      }
+    }
+    faults.throwIfAny();
+    return new Responses(byCrop);
+  }
+
+  private static Range kept(ForecastDefaults defaults, Season season) {
+    return range(defaults, "season." + season.name().toLowerCase(Locale.ROOT));
+  }
+
+  private static Range range(ForecastDefaults defaults, String key) {
+    return new Range(
+        defaults.number(key + ".low"),
+        defaults.number(key + ".typical"),
+        defaults.number(key + ".high"));
+  }
+}
