@@ -48,6 +48,7 @@ public record Plan(
   /** The same plan, written in other formats. */
   public Plan withFormats(List<HandoffChoices.Format> formats) {
     HandoffChoices others = handoff.withFormats(formats);
-    return new Plan(file, date, field, guidance, machines, headland, strips, products, others, fit);
+    return new Plan(
+        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
   }
 }
