@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.geometry.guidance.AbLine;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /** Holds cells that cover a field: no gap, no overlap, shared edges vertex for vertex. */
@@ -42,6 +45,21 @@ public final class Coverage implements Serializable {
   }
 
   /**
+   * Cuts the regions of a field along lines of constant offset from a guidance line.
+   *
+   * @param regions the regions, in the guidance line's frame; headland is not cut
+   * @param cutsMetres rising offsets
+   */
+  public static Coverage cut(Regions regions, Guidance guidance, double[] cutsMetres) {
+    if (!(guidance instanceof Curve curve)) {
+      return cut(regions, cutsMetres);
+    }
+    Vertices noded = new Vertices(regions.vertices());
+    CurvedCuts cuts = CurvedCuts.through(noded, curve, cutsMetres);
+    return new Coverage(noded, NodedCutter.cut(noded, regions.list(), cuts));
+  }
+
+  /**
    * Joins cells below a minimum area to the neighbour in the same strip with which they share the
    * longest edge.
    *
@@ -63,7 +81,17 @@ public final class Coverage implements Serializable {
    * @param groupOf the group of a cell; below 0 for none
    */
   public List<Piece> pieces(ToIntFunction<Cell> groupOf) {
-    return new PieceFinder(vertices, cells).find(groupOf);
+    return pieces(groupOf, new AbLine(frame()));
+  }
+
+  /**
+   * Finds the pieces of groups of cells that hang together by shared edges, measured by a guidance
+   * line.
+   *
+   * @param groupOf the group of a cell; below 0 for none
+   */
+  public List<Piece> pieces(ToIntFunction<Cell> groupOf, Guidance guidance) {
+    return new PieceFinder(vertices, cells, guidance).find(groupOf);
   }
 
   /** The cells. */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 
 /** Holds a field divided by headland and management zones. */
 public final class Regions implements Serializable {
@@ -46,6 +48,15 @@ public final class Regions implements Serializable {
   public CrossSection insideHeadland() {
     return new CrossSection(
         vertices, regions.stream().filter(region -> !region.label.headland()).toList());
+  }
+
+  /** Measures what is cut into strips across a guidance line. */
+  public Section insideHeadland(Guidance guidance) {
+    CrossSection straight = insideHeadland();
+    return guidance instanceof Curve curve && !straight.isEmpty()
+        ? new CurvedSection(
+            vertices, regions.stream().filter(region -> !region.label.headland()).toList(), curve)
+        : straight;
   }
 
   /** The labels of the regions. */
