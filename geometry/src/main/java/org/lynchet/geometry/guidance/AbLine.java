@@ -15,6 +15,11 @@ public record AbLine(OffsetFrame frame) implements Guidance {
   private static final double BOW = 0.0005;
 
   @Override
+  public String name() {
+    return "AB line";
+  }
+
+  @Override
   public double offsetMetres(double x, double y) {
     return x;
   }

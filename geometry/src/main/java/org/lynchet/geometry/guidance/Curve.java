@@ -108,6 +108,11 @@ public final class Curve implements Guidance {
   }
 
   @Override
+  public String name() {
+    return "curve";
+  }
+
+  @Override
   public OffsetFrame frame() {
     return frame;
   }
@@ -145,8 +150,13 @@ public final class Curve implements Guidance {
     List<LinePoint> all =
         OffsetLine.draw(
             course, offsetMetres, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, BOW, longest);
+    List<LinePoint> stretch = Stretches.between(all, fromAlong, toAlong);
+    for (double more = 1; stretch.size() < 2; more *= 2) {
+      // All of it lies in one corner.
+      stretch = Stretches.between(all, fromAlong - more, toAlong + more);
+    }
     List<Coordinate> line = new ArrayList<>();
-    for (LinePoint point : Stretches.between(all, fromAlong, toAlong)) {
+    for (LinePoint point : stretch) {
       line.add(frame.toLonLat(point.x(), point.y()));
     }
     return line;

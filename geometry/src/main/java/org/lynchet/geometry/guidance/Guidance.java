@@ -13,6 +13,9 @@ import org.locationtech.jts.geom.Coordinate;
  */
 public sealed interface Guidance extends Serializable permits AbLine, Curve {
 
+  /** What it is called: AB line or curve. */
+  String name();
+
   /** The frame in which places are given and zones are cut. */
   OffsetFrame frame();
 

@@ -3,8 +3,6 @@ package org.lynchet.prescription.driving;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -15,9 +13,10 @@ import org.lynchet.prescription.zone.FieldLayout;
  * @param number its number on the field
  * @param strip number of its strip
  * @param centreMetres offset of its centreline
- * @param fromMetres where it begins along the AB line
+ * @param fromMetres where it begins along the guidance line
  * @param toMetres where it ends
  * @param inRowMetres its length in the field, gaps left out
+ * @param gapMetres what is driven across gaps, with the planter lifted
  * @param products what its rows get, left to right
  * @param rowMetres length of each row in the field, left to right; 0 for none
  */
@@ -28,6 +27,7 @@ record PlantedPass(
     double fromMetres,
     double toMetres,
     double inRowMetres,
+    double gapMetres,
     List<String> products,
     List<Double> rowMetres)
     implements Serializable {
@@ -37,32 +37,40 @@ record PlantedPass(
     rowMetres = List.copyOf(rowMetres);
   }
 
+  /** A pass of a straight line. */
+  PlantedPass(
+      int number,
+      int strip,
+      double centreMetres,
+      double fromMetres,
+      double toMetres,
+      double inRowMetres,
+      List<String> products,
+      List<Double> rowMetres) {
+    this(
+        number,
+        strip,
+        centreMetres,
+        fromMetres,
+        toMetres,
+        inRowMetres,
+        toMetres - fromMetres - inRowMetres,
+        products,
+        rowMetres);
+  }
+
   static PlantedPass of(DrivenPass pass, FieldLayout layout) {
-    double inRow = 0;
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < pass.line().getNumGeometries(); i++) {
-      Geometry stretch = pass.line().getGeometryN(i);
-      Coordinate[] points = stretch.getCoordinates();
-      double first = along(points[0], layout);
-      double last = along(points[points.length - 1], layout);
-      inRow += Math.abs(last - first);
-      from = Math.min(from, Math.min(first, last));
-      to = Math.max(to, Math.max(first, last));
-    }
+    PassLength length = PassLength.of(pass, layout.guidance());
     return new PlantedPass(
         pass.pass().number(),
         pass.strip(),
         pass.pass().centreMetres(),
-        from,
-        to,
-        inRow,
+        length.fromMetres(),
+        length.toMetres(),
+        length.inRowMetres(),
+        length.gapMetres(),
         products(pass, layout.plan().strips().get(pass.inPattern())),
         pass.rowLengthsMetres());
-  }
-
-  private static double along(Coordinate lonLat, FieldLayout layout) {
-    return layout.frame().toOffset(lonLat.x, lonLat.y).y;
   }
 
   private static List<String> products(DrivenPass pass, PlannedStrip planned) {
@@ -76,17 +84,12 @@ record PlantedPass(
     return products;
   }
 
-  /** What is driven across gaps, with the planter lifted. */
-  double gapMetres() {
-    return toMetres - fromMetres - inRowMetres;
-  }
-
-  /** Where along the AB line it ends if it is driven that way. */
+  /** Where along the guidance line it ends if it is driven that way. */
   double endMetres(Direction direction) {
     return direction == Direction.ALONG ? toMetres : fromMetres;
   }
 
-  /** Where along the AB line it begins if it is driven that way. */
+  /** Where along the guidance line it begins if it is driven that way. */
   double startMetres(Direction direction) {
     return endMetres(direction.opposite());
   }

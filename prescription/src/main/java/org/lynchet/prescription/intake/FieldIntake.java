@@ -3,19 +3,24 @@ package org.lynchet.prescription.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.guidance.AbLine;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.zone.FieldData;
 
-/** Reads the boundary, the management zones and the AB line of a plan. */
+/** Reads the boundary, the management zones and the guidance line of a plan. */
 public final class FieldIntake {
   private FieldIntake() {}
 
@@ -28,11 +33,38 @@ public final class FieldIntake {
     Faults faults = new Faults();
     List<Warning> warnings = new ArrayList<>();
     Areas areas = readAreas(plan.file(), plan.field(), faults, warnings);
-    Optional<OffsetFrame> frame =
-        areas.boundary().flatMap(field -> new AbLineCheck(plan, faults).frame(field));
+    Optional<? extends Guidance> guidance =
+        plan.guidance().line() instanceof AlongCurve planned
+            ? readCurve(plan, planned, areas.boundary(), faults, warnings)
+            : areas
+                .boundary()
+                .flatMap(field -> new AbLineCheck(plan, faults).frame(field))
+                .map(AbLine::new);
     faults.throwIfAny();
     return new FieldData(
-        areas.boundary().orElseThrow(), areas.zones(), frame.orElseThrow(), warnings);
+        areas.boundary().orElseThrow(), areas.zones(), guidance.orElseThrow(), warnings);
+  }
+
+  private static Optional<Curve> readCurve(
+      Plan plan,
+      AlongCurve planned,
+      Optional<Geometry> boundary,
+      Faults faults,
+      List<Warning> warnings) {
+    Optional<List<Coordinate>> points =
+        new InputTables(plan.file(), faults, warnings)
+            .readLines(planned.file(), "guidance.curve")
+            .flatMap(table -> new CurveFile(planned, faults).points(table));
+    double widestPass =
+        plan.strips().stream()
+            .map(strip -> plan.machines().get(strip.plantedBy()))
+            .mapToDouble(machine -> machine instanceof Planter p ? p.workingWidthMetres() : 0)
+            .max()
+            .orElse(0);
+    return boundary.flatMap(
+        field ->
+            points.flatMap(
+                line -> new CurveCheck(planned.file(), field, faults).curve(line, widestPass)));
   }
 
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */

@@ -34,6 +34,15 @@ final class InputTables {
 
   /** The table of a file, in longitude and latitude; empty if there were faults. */
   Optional<FeatureTable> read(String name, String key) {
+    return read(name, key, VertexCsv.reader());
+  }
+
+  /** The same for a file of lines. */
+  Optional<FeatureTable> readLines(String name, String key) {
+    return read(name, key, VertexCsv.lineReader());
+  }
+
+  private Optional<FeatureTable> read(String name, String key, FeatureReader csv) {
     Optional<Path> file = find(name, key);
     if (file.isEmpty()) {
       return Optional.empty();
@@ -45,7 +54,7 @@ final class InputTables {
                 ".json", GeoJson.reader(),
                 ".shp", Shapefile.reader(),
                 ".zip", Shapefile.reader(),
-                ".csv", VertexCsv.reader())
+                ".csv", csv)
             .get(lower.contains(".") ? lower.substring(lower.lastIndexOf('.')) : "");
     if (reader == null) {
       faults.add(

@@ -24,17 +24,17 @@ final class Legend {
   /**
    * The legend of a layout.
    *
-   * @param abLine whether the map shows the AB line
+   * @param line what the guidance line is called; empty if the map does not show it
    */
-  Legend(FieldLayout layout, Entries entries, UnitSystem units, boolean abLine) {
+  Legend(FieldLayout layout, Entries entries, UnitSystem units, String line) {
     this.layout = layout;
     this.entries = entries;
     this.units = units;
     addEntries();
     addTotal();
     addPartial();
-    if (abLine) {
-      rows.add(new LegendRow(AbLineMarks::sign, "AB line", "", "", false));
+    if (!line.isEmpty()) {
+      rows.add(new LegendRow(AbLineMarks::sign, line, "", "", false));
     }
     addManagementZones();
   }

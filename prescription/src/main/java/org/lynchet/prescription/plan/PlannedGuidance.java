@@ -1,16 +1,17 @@
 package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The line that machines steer by.
  *
- * @param line the AB line
- * @param abLineIs what the AB line is of the pattern's first strip
+ * @param line the AB line, or a curve
+ * @param abLineIs what the line is of the pattern's first strip
  */
 public record PlannedGuidance(Line line, AbLineIs abLineIs) implements Serializable {
 
-  /** What the AB line is of the pattern's first strip. */
+  /** What the line is of the pattern's first strip. */
   public enum AbLineIs {
     /** The centreline of its first pass. */
     PASS_CENTRE,
@@ -21,7 +22,7 @@ public record PlannedGuidance(Line line, AbLineIs abLineIs) implements Serializa
   /** A place on the earth: degrees of longitude, -180 to 180, and of latitude, -90 to 90. */
   public record Position(double longitudeDegrees, double latitudeDegrees) implements Serializable {}
 
-  /** How the AB line is given. */
+  /** How the line is given. */
   public sealed interface Line extends Serializable {}
 
   /** Two different points. */
@@ -29,4 +30,12 @@ public record PlannedGuidance(Line line, AbLineIs abLineIs) implements Serializa
 
   /** A point and a heading, degrees clockwise from true north, [0, 360). */
   public record ThroughPoint(Position through, double headingDegrees) implements Line {}
+
+  /**
+   * A curve from a file.
+   *
+   * @param file the file, its path relative to the plan's folder
+   * @param number which line of the file, from 1; null if it has only one
+   */
+  public record AlongCurve(String file, @Nullable Integer number) implements Line {}
 }

@@ -3,6 +3,7 @@ package org.lynchet.prescription.summary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.geometry.guidance.CurveDirections;
 import org.lynchet.prescription.driving.DrivingTable;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -30,9 +31,21 @@ public final class SummaryTable {
   }
 
   private String render() {
-    line(
-        "%s: %s, AB line on %.2f degrees from true north",
-        summary.field(), inUnit(summary.areaSquareMetres()), summary.headingDegrees());
+    CurveDirections curve = summary.curve();
+    if (curve == null) {
+      line(
+          "%s: %s, AB line on %.2f degrees from true north",
+          summary.field(), inUnit(summary.areaSquareMetres()), summary.headingDegrees());
+    } else {
+      line(
+          "%s: %s, along a curve of %.0f %s, from heading %.1f to %.1f degrees from true north",
+          summary.field(),
+          inUnit(summary.areaSquareMetres()),
+          curve.lengthMetres() / length.metres(),
+          length.symbol(),
+          curve.firstHeadingDegrees(),
+          curve.lastHeadingDegrees());
+    }
     line("");
     crops();
     line("");

@@ -3,6 +3,7 @@ package org.lynchet.prescription.zone;
 import java.io.Serializable;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
@@ -13,7 +14,7 @@ import org.lynchet.prescription.plan.Plan;
  *
  * @param plan the plan
  * @param boundary the field, longitude (x) and latitude (y) in degrees
- * @param frame the frame of the AB line
+ * @param guidance the line that machines steer by
  * @param areaSquareMetres the field's area in the plane
  * @param zones the zones, which cover the field: by strip, then from left to right
  * @param passes the passes, left to right
@@ -23,7 +24,7 @@ import org.lynchet.prescription.plan.Plan;
 public record FieldLayout(
     Plan plan,
     Geometry boundary,
-    OffsetFrame frame,
+    Guidance guidance,
     double areaSquareMetres,
     List<Zone> zones,
     List<DrivenPass> passes,
@@ -36,6 +37,11 @@ public record FieldLayout(
     zones = List.copyOf(zones);
     passes = List.copyOf(passes);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The frame of the guidance line. */
+  public OffsetFrame frame() {
+    return guidance.frame();
   }
 
   /**

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
-import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.coverage.Regions;
+import org.lynchet.geometry.coverage.Section;
 import org.lynchet.geometry.coverage.SmallCellsJoined;
 import org.lynchet.geometry.coverage.UncoveredPlace;
 import org.lynchet.geometry.strip.Bands;
@@ -40,28 +40,31 @@ final class LayoutMaker {
   }
 
   FieldLayout make() throws RejectedException {
-    FieldShape shape = FieldShape.of(field.boundary(), field.frame());
+    FieldShape shape = FieldShape.of(field.boundary(), field.guidance().frame());
     Headland headland = PlanPattern.headland(plan);
     Regions withoutZones = Regions.divided(shape, headland, List.of());
     Regions regions = divideByZones(shape, headland, withoutZones);
-    CrossSection inside = withoutZones.insideHeadland();
+    Section inside = withoutZones.insideHeadland(field.guidance());
     StripLayout strips = layStrips(inside);
 
     Bands passBands = strips.passBands();
     List<Piece> passPieces =
-        Coverage.cut(withoutZones, passBands.cutsMetres()).pieces(cell -> passOf(passBands, cell));
+        Coverage.cut(withoutZones, field.guidance(), passBands.cutsMetres())
+            .pieces(cell -> passOf(passBands, cell), field.guidance());
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
-        new PassLines(plan, field.frame(), inside, passPieces, partialPasses).of(strips.strips());
+        new PassLines(plan, field.guidance(), inside, passPieces, partialPasses)
+            .of(strips.strips());
     warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
 
     Bands bands = strips.bands(partialPasses);
     SmallCellsJoined joined =
-        Coverage.cut(regions, bands.cutsMetres())
+        Coverage.cut(regions, field.guidance(), bands.cutsMetres())
             .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> stripOf(bands, cell));
     Coverage rounded = joined.coverage().rounded();
-    Set<Integer> partialCells = partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell)));
+    Set<Integer> partialCells =
+        partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell), field.guidance()));
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     warnAboutKept(joined.kept());
@@ -69,7 +72,7 @@ final class LayoutMaker {
     return new FieldLayout(
         plan,
         field.boundary(),
-        field.frame(),
+        field.guidance(),
         shape.areaSquareMetres(),
         zones,
         passes,
@@ -77,7 +80,7 @@ final class LayoutMaker {
         warnings);
   }
 
-  private StripLayout layStrips(CrossSection inside) {
+  private StripLayout layStrips(Section inside) {
     StripPattern pattern = PlanPattern.of(plan);
     if (inside.isEmpty()) {
       warn(
@@ -176,9 +179,10 @@ final class LayoutMaker {
           String.format(
               Locale.ROOT,
               "passes narrower than their planter because the field ends: %d, on %.0f m2; shut row"
-                  + " units there, or move the AB line",
+                  + " units there, or move the %s",
               pieces.stream().map(Piece::group).distinct().count(),
-              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()));
+              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum(),
+              field.guidance().name()));
     }
   }
 

@@ -10,9 +10,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.Piece;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.coverage.Section;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.pass.Pass;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.plan.Plan;
@@ -22,26 +22,19 @@ import org.lynchet.prescription.plan.PlannedStrip;
 final class PassLines {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
-  /** How far a line drawn straight in longitude and latitude may bow from the pass, in metres. */
-  private static final double BOW = 0.0005;
-
   /** A row shorter than this, in metres, is not in the field. */
   private static final double NO_ROW = 1e-6;
 
   private final Plan plan;
-  private final OffsetFrame frame;
-  private final CrossSection inside;
+  private final Guidance guidance;
+  private final Section inside;
   private final Map<Integer, List<Piece>> piecesOfPass;
   private final Set<Integer> partial;
 
   PassLines(
-      Plan plan,
-      OffsetFrame frame,
-      CrossSection inside,
-      List<Piece> passPieces,
-      Set<Integer> partial) {
+      Plan plan, Guidance guidance, Section inside, List<Piece> passPieces, Set<Integer> partial) {
     this.plan = plan;
-    this.frame = frame;
+    this.guidance = guidance;
     this.inside = inside;
     this.piecesOfPass = passPieces.stream().collect(Collectors.groupingBy(Piece::group));
     this.partial = partial;
@@ -100,7 +93,8 @@ final class PassLines {
   }
 
   /**
-   * Where along the AB line the pieces lie, from the start; pieces side by side are one stretch.
+   * Where along the guidance line the pieces lie, from the start; pieces side by side are one
+   * stretch.
    */
   private static List<double[]> stretches(List<Piece> pieces) {
     List<double[]> stretches = new ArrayList<>();
@@ -117,12 +111,10 @@ final class PassLines {
   }
 
   private LineString line(Pass pass, double from, double to) {
-    int parts = Math.max(1, (int) Math.ceil((to - from) / frame.longestWithinBowMetres(BOW)));
-    Coordinate[] points = new Coordinate[parts + 1];
-    for (int i = 0; i <= parts; i++) {
-      points[i] = frame.toLonLat(pass.centreMetres(), from + (to - from) * i / parts);
-      points[i].x = Math.rint(points[i].x * 1e9) / 1e9;
-      points[i].y = Math.rint(points[i].y * 1e9) / 1e9;
+    Coordinate[] points = guidance.line(pass.centreMetres(), from, to).toArray(new Coordinate[0]);
+    for (Coordinate point : points) {
+      point.x = Math.rint(point.x * 1e9) / 1e9;
+      point.y = Math.rint(point.y * 1e9) / 1e9;
     }
     return FACTORY.createLineString(points);
   }
