@@ -25,37 +25,35 @@ final class CurveMarks implements GuidanceMarks {
   private static final int MOST_STEPS = 20;
 
   private final Curve curve;
-  private double least = Double.POSITIVE_INFINITY;
-  private double greatest = Double.NEGATIVE_INFINITY;
-  private double first = Double.POSITIVE_INFINITY;
-  private double last = Double.NEGATIVE_INFINITY;
+  private final FieldEdge.Reach across;
+  private final FieldEdge.Reach along;
 
+  /**
+   * The marks of a curve.
+   *
+   * @param edge the field's edge by offset and place along the curve
+   */
   CurveMarks(Curve curve, FieldEdge edge) {
     this.curve = curve;
-    for (Coordinate at : edge.vertices()) {
-      double offset = curve.offsetMetres(at.x, at.y);
-      double along = curve.alongMetres(at.x, at.y);
-      least = Math.min(least, offset);
-      greatest = Math.max(greatest, offset);
-      first = Math.min(first, along);
-      last = Math.max(last, along);
-    }
+    this.across = edge.across();
+    FieldEdge.Reach here = edge.along(-BESIDE, BESIDE);
+    this.along = here.isEmpty() ? edge.along(across.from(), across.to()) : here;
   }
 
   @Override
   public double outsideMetres() {
-    return least > 0 ? -least : greatest < 0 ? -greatest : 0;
+    return across.from() > 0 ? -across.from() : Math.max(0, -across.to());
   }
 
   @Override
   public boolean isDrawn() {
-    return Math.abs(outsideMetres()) <= FAR * (greatest - least);
+    return Math.abs(outsideMetres()) <= FAR * (across.to() - across.from());
   }
 
   @Override
   public List<Coordinate> places() {
     List<Coordinate> places = new ArrayList<>();
-    for (Coordinate lonLat : curve.line(0, first, last)) {
+    for (Coordinate lonLat : curve.line(0, along.from(), along.to())) {
       places.add(curve.frame().toOffset(lonLat.x, lonLat.y));
     }
     return places;
@@ -64,7 +62,7 @@ final class CurveMarks implements GuidanceMarks {
   @Override
   public List<Mark> marks(MapPlane plane, Labels labels) {
     List<Coordinate> line = new ArrayList<>();
-    for (Coordinate lonLat : curve.line(0, first, last)) {
+    for (Coordinate lonLat : curve.line(0, along.from(), along.to())) {
       line.add(plane.fromLonLat(lonLat));
     }
     Coordinate tip = beyond(line.get(line.size() - 2), line.get(line.size() - 1), ARROW);

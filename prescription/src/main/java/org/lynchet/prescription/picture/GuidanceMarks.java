@@ -3,13 +3,16 @@ package org.lynchet.prescription.picture;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.guidance.Curve;
-import org.lynchet.geometry.guidance.Guidance;
+import org.lynchet.prescription.zone.FieldLayout;
 
 /** Draws the line that machines steer by, if it lies near the field. */
 interface GuidanceMarks {
   /** The marks of a guidance line. */
-  static GuidanceMarks of(Guidance guidance, FieldEdge edge) {
-    return guidance instanceof Curve curve ? new CurveMarks(curve, edge) : new AbLineMarks(edge);
+  static GuidanceMarks of(FieldLayout layout) {
+    FieldEdge edge = FieldEdge.of(layout.boundary(), layout.guidance());
+    return layout.guidance() instanceof Curve curve
+        ? new CurveMarks(curve, edge)
+        : new AbLineMarks(edge);
   }
 
   /** How far the line lies outside the field, in metres: 0 on it, negative left of the field. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -28,11 +28,11 @@ final class PassNumbers {
   private record PassNumber(int pass, Box box) {}
 
   /** Finds the numbers that have room and takes it. */
-  PassNumbers(FieldLayout layout, MapPlane plane, FieldEdge edge, Labels labels) {
-    boolean curved = layout.guidance() instanceof Curve;
+  PassNumbers(FieldLayout layout, MapPlane plane, Labels labels) {
+    FieldEdge edge = FieldEdge.of(layout.boundary(), layout.guidance());
     List<PassNumber> all =
         layout.passes().stream()
-            .flatMap(p -> (curved ? atItsLine(p, plane) : place(p, plane, edge)).stream())
+            .flatMap(pass -> place(pass, layout.guidance(), plane, edge).stream())
             .toList();
     int most = all.isEmpty() ? 0 : all.get(all.size() - 1).pass();
     for (int power = 1; step <= most; power *= 10) {
@@ -63,7 +63,8 @@ final class PassNumbers {
     return marks;
   }
 
-  private static Optional<PassNumber> place(DrivenPass pass, MapPlane plane, FieldEdge edge) {
+  private static Optional<PassNumber> place(
+      DrivenPass pass, Guidance guidance, MapPlane plane, FieldEdge edge) {
     String text = Integer.toString(pass.pass().number());
     double width = TextWidth.of(text, SIZE, false);
     double height = TextWidth.DIGIT_HEIGHT * SIZE;
@@ -74,28 +75,9 @@ final class PassNumbers {
     if (field.isEmpty()) {
       return Optional.empty();
     }
-    Coordinate centre =
-        plane.fromOffset(offset, field.from() - gap - plane.reachAlong(width, height));
+    double along = field.from() - gap - plane.reachAlong(width, height);
+    Coordinate centre = plane.fromLonLat(guidance.line(offset, along, along + 1).get(0));
     Box box = Box.around(centre.x, centre.y, width, height);
-    return Optional.of(new PassNumber(pass.pass().number(), box));
-  }
-
-  /** Before the line of the pass, in its direction. */
-  private static Optional<PassNumber> atItsLine(DrivenPass pass, MapPlane plane) {
-    String text = Integer.toString(pass.pass().number());
-    double width = TextWidth.of(text, SIZE, false);
-    double height = TextWidth.DIGIT_HEIGHT * SIZE;
-    Coordinate[] line = pass.line().getGeometryN(0).getCoordinates();
-    Coordinate begin = plane.fromLonLat(line[0]);
-    Coordinate next = plane.fromLonLat(line[1]);
-    double length = begin.distance(next);
-    if (length == 0) {
-      return Optional.empty();
-    }
-    double dx = (next.x - begin.x) / length;
-    double dy = (next.y - begin.y) / length;
-    double back = GAP + (Math.abs(dx) * width + Math.abs(dy) * height) / 2;
-    Box box = Box.around(begin.x - back * dx, begin.y - back * dy, width, height);
     return Optional.of(new PassNumber(pass.pass().number(), box));
   }
 

@@ -34,7 +34,7 @@ final class SceneMaker {
     this.units = UnitSystem.of(layout);
     this.entries = Entries.of(layout);
     this.edge = FieldEdge.of(layout.boundary(), layout.frame());
-    this.line = GuidanceMarks.of(layout.guidance(), edge);
+    this.line = GuidanceMarks.of(layout);
     this.legend =
         new Legend(layout, entries, units, line.isDrawn() ? layout.guidance().name() : "");
     this.loading = new LoadingMarks(Driving.of(layout), entries);
@@ -48,7 +48,7 @@ final class SceneMaker {
 
   Scene make() {
     Labels labels = new Labels(page.map());
-    PassNumbers numbers = new PassNumbers(layout, plane, edge, labels);
+    PassNumbers numbers = new PassNumbers(layout, plane, labels);
     List<Mark> ab = line.isDrawn() ? line.marks(plane, labels) : List.of();
     ManagementZoneMarks managementZones = new ManagementZoneMarks(layout.zones(), plane);
     Looks looks = new Looks(layout.frame().headingDegrees());
