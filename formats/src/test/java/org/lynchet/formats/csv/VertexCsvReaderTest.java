@@ -57,8 +57,7 @@ class VertexCsvReaderTest {
     Path file = folder.resolve("line.csv");
     Files.writeString(file, "lat,lon\n1,1\n1,1\n");
     assertThatThrownBy(() -> VertexCsv.lineReader().read(file))
-        .hasMessageContaining("a line of 1 different vertices")
-        .hasMessageContaining("at least 2");
+        .hasMessageContaining("a line of 1 different vertices");
   }
 
   @Test

@@ -62,6 +62,8 @@ class PlanSchemaTest {
     return List.of(
         PlanTexts.FULL,
         PlanTexts.SHORT,
+        PlanTexts.CURVED,
+        PlanTexts.CURVED.replace("{file: lines.csv, line: 2}", "contour.shp"),
         PlanTexts.FULL.replace("rows: 12\n", "rows: 12.0\n"),
         PlanTexts.FULL.replace("bean-2.4", "1108"),
         PlanTexts.FULL.replace("95 %", "95%"),
@@ -117,7 +119,8 @@ class PlanSchemaTest {
     Map<String, Set<String>> ofSchema = new TreeMap<>();
     collect(SCHEMA, "", ofSchema);
     Map<String, Set<String>> ofReader = new TreeMap<>();
-    for (String plan : List.of(withUnknownKeys(PlanTexts.FULL), withUnknownKeys(PlanTexts.SHORT))) {
+    for (String text : List.of(PlanTexts.FULL, PlanTexts.SHORT, PlanTexts.CURVED)) {
+      String plan = withUnknownKeys(text);
       for (Fault fault : PlanTexts.faults(folder, plan)) {
         assertThat(fault.what()).startsWith("the key 'zzzz' is not known");
         String path = fault.where().replaceAll("plan.yaml:\\d+:\\d+ |\\.?zzzz$|\\[\\d+]", "");
@@ -126,7 +129,7 @@ class PlanSchemaTest {
             .addAll(List.of(fault.allowed().split(", ")));
       }
     }
-    assertThat(ofReader).isEqualTo(ofSchema).hasSize(15);
+    assertThat(ofReader).isEqualTo(ofSchema).hasSize(16);
   }
 
   /** Puts a star for the names that a grower chooses. */

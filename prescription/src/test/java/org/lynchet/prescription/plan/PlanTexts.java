@@ -83,6 +83,11 @@ final class PlanTexts {
         - {crop: corn, planted-by: corn-planter, passes: 1, centre: {product: tall-108, rate: 34000 seeds/ac}}
       """;
 
+  /** Runs along a curve, one of several in a file. */
+  static final String CURVED =
+      SHORT.replace(
+          "ab-line: {through: [-94.1, 43.5], heading: 92.5}", "curve: {file: lines.csv, line: 2}");
+
   private PlanTexts() {}
 
   /** Reads a text as a plan. */
