@@ -45,9 +45,16 @@ public final class CurveTightness {
     this.reach = CurveReach.of(curve, field);
   }
 
-  /** The first corner on each side, left and right; empty if there is none. */
+  /**
+   * The sharpest corner of the curve itself, at offset 0; or else the first corner on each side,
+   * left and right; empty if there is none.
+   */
   public List<TightPlace> find() {
-    List<TightPlace> places = new ArrayList<>();
+    Optional<TightPlace> own = cornerAt(0);
+    List<TightPlace> places = new ArrayList<>(own.stream().toList());
+    if (!places.isEmpty()) {
+      return places;
+    }
     findTowards(reach.leastMetres()).ifPresent(places::add);
     findTowards(reach.greatestMetres()).ifPresent(places::add);
     return places;
@@ -55,7 +62,7 @@ public final class CurveTightness {
 
   private Optional<TightPlace> findTowards(double end) {
     double side = Math.signum(end);
-    Optional<TightPlace> found = cornerAt(0 * side);
+    Optional<TightPlace> found = Optional.empty();
     double good = 0;
     for (double offset = STEP; found.isEmpty() && offset < side * end + STEP; offset += STEP) {
       double at = Math.min(offset, side * end);

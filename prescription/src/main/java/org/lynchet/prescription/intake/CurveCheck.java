@@ -49,7 +49,7 @@ final class CurveCheck {
     }
     Curve curve = Curve.through(points, plane, boundary.getEnvelopeInternal());
     List<TightPlace> tight = new CurveTightness(curve, inFrame(curve)).find();
-    tight.stream().distinct().forEach(this::faultTight);
+    tight.forEach(this::faultTight);
     return tight.isEmpty() ? Optional.of(curve) : Optional.empty();
   }
 
