@@ -11,6 +11,14 @@ public final class VertexCsv {
    * there are several parts, in longitude and latitude.
    */
   public static FeatureReader reader() {
-    return new VertexCsvReader();
+    return new VertexCsvReader(false);
+  }
+
+  /**
+   * Reads lines: a table without columns and with a feature for each part, a line through its
+   * vertices in the order of the rows, in longitude and latitude.
+   */
+  public static FeatureReader lineReader() {
+    return new VertexCsvReader(true);
   }
 }

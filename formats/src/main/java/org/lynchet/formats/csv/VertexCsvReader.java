@@ -19,6 +19,16 @@ import org.lynchet.formats.InputFile;
 
 /** Reads the rows one by one, each into its ring. */
 final class VertexCsvReader implements FeatureReader {
+  private final boolean lines;
+
+  /**
+   * A reader.
+   *
+   * @param lines whether the vertices are those of lines, not of an area
+   */
+  VertexCsvReader(boolean lines) {
+    this.lines = lines;
+  }
 
   @Override
   public FeatureTable read(Path file) throws FormatException {
@@ -27,12 +37,13 @@ final class VertexCsvReader implements FeatureReader {
     VertexRings rings = new VertexRings(file.toString(), faults);
     readRows(text, file.toString(), rings, faults);
     faults.throwIfAny();
-    Feature area = new Feature(rings.toGeometry(), List.of());
-    return new FeatureTable(
-        InputFile.baseName(file), DeclaredCrs.LON_LAT, List.of(), List.of(area));
+    List<Feature> features =
+        (lines ? rings.toLines() : List.of(rings.toGeometry()))
+            .stream().map(geometry -> new Feature(geometry, List.of())).toList();
+    return new FeatureTable(InputFile.baseName(file), DeclaredCrs.LON_LAT, List.of(), features);
   }
 
-  private static void readRows(String text, String file, VertexRings rings, FaultList faults) {
+  private void readRows(String text, String file, VertexRings rings, FaultList faults) {
     CSVFormat format =
         CSVFormat.DEFAULT
             .builder()
@@ -53,7 +64,7 @@ final class VertexCsvReader implements FeatureReader {
         CSVRecord row = records.next();
         columns.read(row, parser.getCurrentLineNumber(), rings);
       }
-      rings.check();
+      rings.check(lines);
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
       faults.add(
           "not separated values: " + e.getMessage(),

@@ -12,9 +12,10 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.FaultList;
 
-/** Gathers vertices by part and ring, and makes the area of them. */
+/** Gathers vertices by part and ring, and makes the area, or the lines, of them. */
 final class VertexRings {
   private static final int MIN_VERTICES = 3;
+  private static final int MIN_OF_LINE = 2;
 
   private final String file;
   private final FaultList faults;
@@ -33,15 +34,39 @@ final class VertexRings {
         .add(vertex);
   }
 
-  /** Tells which rings have too few vertices, if the rows had no faults. */
-  void check() {
+  /**
+   * Tells which rings have too few vertices, if the rows had no faults.
+   *
+   * @param lines whether they are lines
+   */
+  void check(boolean lines) {
     if (!faults.isEmpty()) {
       return;
     }
     if (parts.isEmpty()) {
       faults.add("no rows after the header", file, "one row for each vertex", "export it again");
     }
-    parts.forEach((part, rings) -> rings.forEach((ring, points) -> check(part, ring, points)));
+    parts.forEach(
+        (part, rings) ->
+            rings.forEach(
+                (ring, points) -> {
+                  if (lines) {
+                    checkLine(part, ring, points);
+                  } else {
+                    check(part, ring, points);
+                  }
+                }));
+  }
+
+  private void checkLine(int part, int ring, List<Coordinate> points) {
+    int different = new HashSet<>(points).size();
+    if (different < MIN_OF_LINE) {
+      faults.add(
+          "a line of " + different + " different vertices",
+          file + ", part " + part + ", ring " + ring,
+          "at least 2",
+          "give the whole line, or leave it out");
+    }
   }
 
   private void check(int part, int ring, List<Coordinate> points) {
@@ -65,6 +90,16 @@ final class VertexRings {
     return polygons.size() == 1
         ? polygons.get(0)
         : factory.createMultiPolygon(polygons.toArray(new Polygon[0]));
+  }
+
+  List<Geometry> toLines() {
+    List<Geometry> lines = new ArrayList<>();
+    for (SortedMap<Integer, List<Coordinate>> part : parts.values()) {
+      for (List<Coordinate> points : part.values()) {
+        lines.add(factory.createLineString(points.toArray(new Coordinate[0])));
+      }
+    }
+    return lines;
   }
 
   private LinearRing closed(List<Coordinate> vertices) {

@@ -1,6 +1,7 @@
 package org.lynchet.formats.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
@@ -40,6 +41,23 @@ class VertexCsvReaderTest {
     assertThat(table.columns()).isEmpty();
     assertThat(table.features()).hasSize(1);
     assertThat(table.features().get(0).geometry().toText()).isEqualTo(TRIANGLE);
+  }
+
+  @Test
+  void partsAreLines() throws Exception {
+    Path file = folder.resolve("line.csv");
+    Files.writeString(file, "part,lat,lon\n2,1,1\n1,0,0\n1,0,3\n2,5,4\n1,2,3\n");
+    assertThat(VertexCsv.lineReader().read(file).features())
+        .extracting(feature -> feature.geometry().toText())
+        .containsExactly("LINESTRING (0 0, 3 0, 3 2)", "LINESTRING (1 1, 4 5)");
+  }
+
+  @Test
+  void aLineHasTwoVertices() throws IOException {
+    Path file = folder.resolve("line.csv");
+    Files.writeString(file, "lat,lon\n1,1\n1,1\n");
+    assertThatThrownBy(() -> VertexCsv.lineReader().read(file))
+        .hasMessageContaining("a line of 1 different vertices");
   }
 
   @Test

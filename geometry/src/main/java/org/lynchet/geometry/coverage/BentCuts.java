@@ -14,7 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
  * they do; but a boundary that runs along it can have slivers beside it that are on the other side
  * of the offset.
  */
-final class BentCuts {
+final class BentCuts implements CutLines {
   private final double[] cuts;
 
   /** The places of each cut, rising along the AB line; it reaches beyond all vertices. */
@@ -57,8 +57,8 @@ final class BentCuts {
     return bent;
   }
 
-  /** Adds the cuts to an arrangement, numbered from 0. */
-  void addTo(Arrangement arrangement) {
+  @Override
+  public void addTo(Arrangement arrangement) {
     for (int cut = 0; cut < lines.size(); cut++) {
       arrangement.addLine(lines.get(cut), cut);
     }
@@ -68,7 +68,8 @@ final class BentCuts {
    * The band in which a face lies: a cut along one of its edges tells; if there is none, the face
    * touches cuts in vertices at most, and the place farthest from them tells.
    */
-  int band(int[][] face, Arrangement arrangement, Vertices vertices) {
+  @Override
+  public int band(int[][] face, Arrangement arrangement, Vertices vertices) {
     double clear = -1;
     double clearest = 0;
     for (int[] ring : face) {

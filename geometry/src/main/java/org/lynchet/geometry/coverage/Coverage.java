@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.geometry.guidance.AbLine;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /** Holds cells that cover a field: no gap, no overlap, shared edges vertex for vertex. */
@@ -48,20 +51,39 @@ public final class Coverage implements Serializable {
   }
 
   /**
-   * Finds the pieces of groups of cells, as {@link #pieces} would after {@link #cut}, without the
-   * cost of a coverage that can be written: nothing is checked for what comes to touch within the
-   * exactness of numbers, and long edges stay whole.
+   * Cuts the regions of a field along lines of constant offset from a guidance line.
+   *
+   * @param regions the regions, in the guidance line's frame; headland is not cut
+   * @param cutsMetres rising offsets
+   */
+  public static Coverage cut(Regions regions, Guidance guidance, double[] cutsMetres) {
+    if (!(guidance instanceof Curve curve)) {
+      return cut(regions, cutsMetres);
+    }
+    Vertices noded = new Vertices(regions.vertices(), regions.vertices().size());
+    CurvedCuts cuts = CurvedCuts.through(noded, curve, cutsMetres);
+    return new Coverage(noded, NodedCutter.cut(noded, regions.list(), cuts));
+  }
+
+  /**
+   * Finds the pieces of groups of cells, as {@link #pieces(ToIntFunction, Guidance)} would after
+   * {@link #cut(Regions, Guidance, double[])}; along an AB line without the cost of a coverage that
+   * can be written: nothing is checked for what comes to touch within the exactness of numbers, and
+   * long edges stay whole.
    *
    * @param cutsMetres rising offsets
    * @param groupOf the group of a cell; below 0 for none
    */
   public static List<Piece> pieces(
-      Regions regions, double[] cutsMetres, ToIntFunction<Cell> groupOf) {
-    Vertices vertices = new Vertices(regions.vertices(), CROSSINGS * cutsMetres.length);
-    Optional<List<Cell>> quick = ParallelCutter.cut(vertices, regions.list(), cutsMetres);
-    return quick.isPresent()
-        ? new PieceFinder(vertices, quick.get()).find(groupOf)
-        : cut(regions, cutsMetres).pieces(groupOf);
+      Regions regions, Guidance guidance, double[] cutsMetres, ToIntFunction<Cell> groupOf) {
+    if (guidance instanceof AbLine) {
+      Vertices vertices = new Vertices(regions.vertices(), CROSSINGS * cutsMetres.length);
+      Optional<List<Cell>> quick = ParallelCutter.cut(vertices, regions.list(), cutsMetres);
+      if (quick.isPresent()) {
+        return new PieceFinder(vertices, quick.get(), guidance).find(groupOf);
+      }
+    }
+    return cut(regions, guidance, cutsMetres).pieces(groupOf, guidance);
   }
 
   /**
@@ -91,7 +113,17 @@ public final class Coverage implements Serializable {
    * @param groupOf the group of a cell; below 0 for none
    */
   public List<Piece> pieces(ToIntFunction<Cell> groupOf) {
-    return new PieceFinder(vertices, cells).find(groupOf);
+    return pieces(groupOf, new AbLine(frame()));
+  }
+
+  /**
+   * Finds the pieces of groups of cells that hang together by shared edges, measured by a guidance
+   * line.
+   *
+   * @param groupOf the group of a cell; below 0 for none
+   */
+  public List<Piece> pieces(ToIntFunction<Cell> groupOf, Guidance guidance) {
+    return new PieceFinder(vertices, cells, guidance).find(groupOf);
   }
 
   /** The cells. */

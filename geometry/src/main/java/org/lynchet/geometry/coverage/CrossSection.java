@@ -10,7 +10,7 @@ import java.util.List;
  * the sum of y over edges that cross it leftward less the sum over edges that cross it rightward;
  * an edge between two regions counts once each way and so drops out.
  */
-public final class CrossSection {
+public final class CrossSection implements Section {
   private final Vertices vertices;
   private final List<Region> regions;
   private final double min;
@@ -31,27 +31,22 @@ public final class CrossSection {
     max = greatest;
   }
 
-  /** Whether there is nothing to measure. */
+  @Override
   public boolean isEmpty() {
     return regions.isEmpty();
   }
 
-  /** The least offset; infinite if there is nothing. */
+  @Override
   public double minOffsetMetres() {
     return min;
   }
 
-  /** The greatest offset; negative infinite if there is nothing. */
+  @Override
   public double maxOffsetMetres() {
     return max;
   }
 
-  /**
-   * How long a line of constant offset runs inside: the length of a row there.
-   *
-   * @param offsetsMetres rising offsets
-   * @return a length in metres for each
-   */
+  @Override
   public double[] lengthsMetres(double[] offsetsMetres) {
     double[] lengths = new double[offsetsMetres.length];
     forEachEdge(
@@ -64,13 +59,7 @@ public final class CrossSection {
     return lengths;
   }
 
-  /**
-   * How much lies between neighbouring offsets.
-   *
-   * @param offsetsMetres n rising offsets
-   * @return n + 1 areas in square metres: left of the first offset, between each two, right of the
-   *     last
-   */
+  @Override
   public double[] areasSquareMetres(double[] offsetsMetres) {
     double[] areas = new double[offsetsMetres.length + 1];
     forEachEdge(

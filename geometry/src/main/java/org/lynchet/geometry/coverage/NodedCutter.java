@@ -25,7 +25,16 @@ final class NodedCutter {
    * @param cuts rising offsets
    */
   static List<Cell> cut(Vertices vertices, List<Region> regions, double[] cuts) {
-    BentCuts lines = BentCuts.through(vertices, cuts);
+    return cut(vertices, regions, BentCuts.through(vertices, cuts));
+  }
+
+  /**
+   * Cuts.
+   *
+   * @param vertices gets new nodes added
+   * @param regions headland is not cut
+   */
+  static List<Cell> cut(Vertices vertices, List<Region> regions, CutLines lines) {
     Arrangement arrangement =
         new Arrangement(vertices, Rings.Place.OFFSET, Vertices.STEPS_PER_METRE);
     for (int r = 0; r < regions.size(); r++) {

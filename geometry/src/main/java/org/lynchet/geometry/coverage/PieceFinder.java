@@ -6,13 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import org.lynchet.geometry.guidance.Guidance;
 
 /** Finds the connected pieces of groups of cells. */
 final class PieceFinder {
   private final Vertices vertices;
   private final List<Cell> cells;
+  private final Guidance guidance;
 
-  PieceFinder(Vertices vertices, List<Cell> cells) {
+  PieceFinder(Vertices vertices, List<Cell> cells, Guidance guidance) {
+    this.guidance = guidance;
     this.vertices = vertices;
     this.cells = cells;
   }
@@ -77,10 +80,14 @@ final class PieceFinder {
       int[][] rings = cells.get(member).rings;
       area += Rings.area(vertices, rings);
       for (int vertex : rings[0]) {
-        minX = Math.min(minX, vertices.x(vertex));
-        maxX = Math.max(maxX, vertices.x(vertex));
-        minY = Math.min(minY, vertices.y(vertex));
-        maxY = Math.max(maxY, vertices.y(vertex));
+        double x = vertices.x(vertex);
+        double y = vertices.y(vertex);
+        double offset = guidance.offsetMetres(x, y);
+        double along = guidance.alongMetres(x, y);
+        minX = Math.min(minX, offset);
+        maxX = Math.max(maxX, offset);
+        minY = Math.min(minY, along);
+        maxY = Math.max(maxY, along);
       }
     }
     return new Piece(group, List.copyOf(members), minX, maxX, minY, maxY, area);

@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 
 /** Holds a field divided by headland, management zones and waterways. */
 public final class Regions implements Serializable {
@@ -59,17 +61,29 @@ public final class Regions implements Serializable {
 
   /** Measures what is cut into strips: all but the headland. */
   public CrossSection insideHeadland() {
-    return new CrossSection(
-        vertices, regions.stream().filter(region -> !region.label.headland()).toList());
+    return new CrossSection(vertices, inside(false));
   }
 
-  /** Measures what is planted in strips: all but headland and waterways. */
-  public CrossSection plantedInsideHeadland() {
-    return new CrossSection(
-        vertices,
-        regions.stream()
-            .filter(region -> !region.label.headland() && region.label.planted())
-            .toList());
+  /** The same across a guidance line. */
+  public Section insideHeadland(Guidance guidance) {
+    return section(guidance, inside(false));
+  }
+
+  /** Measures what is planted in strips across a guidance line: all but headland and waterways. */
+  public Section plantedInsideHeadland(Guidance guidance) {
+    return section(guidance, inside(true));
+  }
+
+  private List<Region> inside(boolean plantedOnly) {
+    return regions.stream()
+        .filter(region -> !region.label.headland() && (region.label.planted() || !plantedOnly))
+        .toList();
+  }
+
+  private Section section(Guidance guidance, List<Region> inside) {
+    return guidance instanceof Curve curve && !inside.isEmpty()
+        ? new CurvedSection(vertices, inside, curve)
+        : new CrossSection(vertices, inside);
   }
 
   /** The labels of the regions. */

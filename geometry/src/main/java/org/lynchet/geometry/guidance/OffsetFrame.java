@@ -126,4 +126,16 @@ public final class OffsetFrame implements Serializable {
         Math.abs(Math.tan(Math.toRadians(plane.centreLatitudeDegrees())) * sin) * (1 + cos * cos);
     return Math.sqrt(8 * EARTH_RADIUS * bowMetres / curvature);
   }
+
+  /**
+   * The same for a line on any heading, so at least as short: |sin h| (1 + cos^2 h) is at most 4/9
+   * sqrt(6), at cos^2 h = 1/3.
+   *
+   * @param bowMetres above 0
+   */
+  double longestWithinBowAnyWayMetres(double bowMetres) {
+    double curvature =
+        Math.abs(Math.tan(Math.toRadians(plane.centreLatitudeDegrees()))) * 4 / 9 * Math.sqrt(6);
+    return Math.sqrt(8 * EARTH_RADIUS * bowMetres / curvature);
+  }
 }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.coverage.CoverageValidator;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.geometry.guidance.AbLine;
 
 /** Holds waterways against areas worked out by hand and the laws of a coverage. */
 class WaterwayTest {
@@ -38,7 +39,9 @@ class WaterwayTest {
             .mapToDouble(rounded::areaSquareMetres)
             .sum();
     assertThat(planted).isCloseTo(9600, within(1e-5));
-    assertThat(regions.plantedInsideHeadland().lengthsMetres(new double[] {50})[0])
+    assertThat(
+            regions.plantedInsideHeadland(new AbLine(TestField.FRAME))
+                .lengthsMetres(new double[] {50})[0])
         .isCloseTo(76, within(1e-6));
     assertThat(regions.insideHeadland().lengthsMetres(new double[] {50})[0])
         .isCloseTo(80, within(1e-6));

@@ -49,7 +49,7 @@ final class CombinePasses {
       List<Stretches> under =
           planted.stream()
               .filter(pass -> isUnder(pass, left, swath))
-              .map(pass -> Stretches.of(pass.line(), layout.frame()))
+              .map(pass -> Stretches.of(pass.line(), layout.guidance()))
               .toList();
       if (!under.isEmpty()) {
         passes.add(
@@ -57,7 +57,8 @@ final class CombinePasses {
                 passes.size() + 1,
                 planted.get(0).strip(),
                 left + swath.centreMetres(),
-                Stretches.union(under)));
+                Stretches.union(under),
+                layout.guidance()));
       }
     }
   }

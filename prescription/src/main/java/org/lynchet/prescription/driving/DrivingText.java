@@ -36,7 +36,7 @@ public final class DrivingText {
 
   private void write(Driving driving) {
     wrap("DRIVING THE PASSES", "");
-    wrap("Estimates. +7 is pass 7 driven along the AB line, from A to B; -7 against it.", "  ");
+    wrap("Estimates. +7 is pass 7 driven from A to B; -7 against it.", "  ");
     wrap(
         "Turns are in the open: look for what stands in their way. Headland is not counted.", "  ");
     if (!driving.others().isEmpty()) {

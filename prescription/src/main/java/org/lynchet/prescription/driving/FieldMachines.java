@@ -54,8 +54,9 @@ final class FieldMachines {
   }
 
   private PlantedPass pass(SprayPass pass) {
-    Stretches stretches = Stretches.of(pass.line(), layout.frame());
-    return PlantedPass.of(pass.number(), pass.strip(), pass.offsetMetres(), stretches);
+    Stretches stretches = Stretches.of(pass.line(), layout.guidance());
+    return PlantedPass.of(
+        pass.number(), pass.strip(), pass.offsetMetres(), stretches, layout.guidance());
   }
 
   private void add(String machine, String crop, Handling handling, List<PlantedPass> passes) {

@@ -49,7 +49,7 @@ public record PassOrder(Kind kind, int jump) implements Serializable {
       case EVERY_NTH ->
           "every " + jump + (jump == 2 ? "nd" : jump == 3 ? "rd" : "th") + " pass, then the others";
       case IN_LANDS -> "in lands of about " + 2 * jump + " passes, half to half";
-      case ONE_WAY -> "all along the AB line, the way back driven empty";
+      case ONE_WAY -> "all from A to B, the way back driven empty";
     };
   }
 

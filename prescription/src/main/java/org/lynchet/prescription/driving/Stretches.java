@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.guidance.Guidance;
 
 /**
- * Where along the AB line a pass is in the field.
+ * Where along the guidance line a pass is in the field.
  *
  * @param list its stretches from the start, at least one, none touching another
  */
@@ -19,16 +19,16 @@ record Stretches(List<Stretch> list) implements Serializable {
     list = List.copyOf(list);
   }
 
-  /** One stretch in metres along the AB line. */
+  /** One stretch along the guidance line. */
   record Stretch(double fromMetres, double toMetres) implements Serializable {}
 
   /** The stretches of a line in degrees. */
-  static Stretches of(Geometry line, OffsetFrame frame) {
+  static Stretches of(Geometry line, Guidance guidance) {
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < line.getNumGeometries(); i++) {
       Coordinate[] points = line.getGeometryN(i).getCoordinates();
-      double first = along(points[0], frame);
-      double last = along(points[points.length - 1], frame);
+      double first = along(points[0], guidance);
+      double last = along(points[points.length - 1], guidance);
       stretches.add(new Stretch(Math.min(first, last), Math.max(first, last)));
     }
     return joined(stretches);
@@ -54,8 +54,9 @@ record Stretches(List<Stretch> list) implements Serializable {
     return new Stretches(joined);
   }
 
-  private static double along(Coordinate lonLat, OffsetFrame frame) {
-    return frame.toOffset(lonLat.x, lonLat.y).y;
+  private static double along(Coordinate lonLat, Guidance guidance) {
+    Coordinate at = guidance.frame().toOffset(lonLat.x, lonLat.y);
+    return guidance.alongMetres(at.x, at.y);
   }
 
   double fromMetres() {
@@ -66,8 +67,15 @@ record Stretches(List<Stretch> list) implements Serializable {
     return list.get(list.size() - 1).toMetres();
   }
 
-  /** Their length together, gaps left out. */
-  double lengthMetres() {
-    return list.stream().mapToDouble(stretch -> stretch.toMetres() - stretch.fromMetres()).sum();
+  /** Their length together at an offset, gaps left out. */
+  double lengthMetres(Guidance guidance, double offsetMetres) {
+    return list.stream()
+        .mapToDouble(s -> guidance.lengthMetres(offsetMetres, s.fromMetres(), s.toMetres()))
+        .sum();
+  }
+
+  /** The length from the first to the end of the last at an offset. */
+  double wholeMetres(Guidance guidance, double offsetMetres) {
+    return guidance.lengthMetres(offsetMetres, fromMetres(), toMetres());
   }
 }

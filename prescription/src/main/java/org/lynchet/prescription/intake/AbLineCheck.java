@@ -15,9 +15,6 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 
 /** Makes the frame of the AB line, if the line lies near the field. */
 final class AbLineCheck {
-  /** How far A may be from the field, in metres. */
-  private static final double FARTHEST = 10_000;
-
   /** How far the points of an AB line must be apart, in metres, for its heading to be worth it. */
   private static final double NEAREST_POINTS = 1;
 
@@ -48,25 +45,10 @@ final class AbLineCheck {
         : Optional.empty();
   }
 
-  /** Measures in a rough plane around the field, since a far point has no place in the real one. */
   private boolean isNear(Geometry boundary, Position position, String key) {
-    var box = boundary.getEnvelopeInternal();
-    double metresPerDegree = Math.PI / 180 * 6_371_008.8;
-    double east =
-        Math.max(
-            0,
-            Math.max(
-                box.getMinX() - position.longitudeDegrees(),
-                position.longitudeDegrees() - box.getMaxX()));
-    double north =
-        Math.max(
-            0,
-            Math.max(
-                box.getMinY() - position.latitudeDegrees(),
-                position.latitudeDegrees() - box.getMaxY()));
     double distance =
-        metresPerDegree * Math.hypot(east * Math.cos(Math.toRadians(box.centre().y)), north);
-    if (distance <= FARTHEST) {
+        NearField.metresFrom(boundary, position.longitudeDegrees(), position.latitudeDegrees());
+    if (distance <= NearField.FARTHEST) {
       return true;
     }
     faults.add(

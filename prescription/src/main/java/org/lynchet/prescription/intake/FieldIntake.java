@@ -3,20 +3,25 @@ package org.lynchet.prescription.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.frame.PlaneFrame;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.guidance.AbLine;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.zone.FieldData;
 
-/** Reads the boundary, the management zones, the waterways and the AB line of a plan. */
+/** Reads the boundary, the management zones, the waterways and the guidance line of a plan. */
 public final class FieldIntake {
   private FieldIntake() {}
 
@@ -30,18 +35,47 @@ public final class FieldIntake {
     List<Warning> warnings = new ArrayList<>();
     InputTables tables = new InputTables(plan.file(), faults, warnings);
     Areas areas = readAreas(tables, plan.field(), faults, warnings);
-    Optional<Line> line = new GuidanceFile(plan, tables, faults).line();
-    Optional<OffsetFrame> frame =
-        areas
-            .boundary()
-            .flatMap(field -> line.flatMap(l -> new AbLineCheck(plan, l, faults).frame(field)));
+    Optional<? extends Guidance> guidance =
+        plan.guidance().line() instanceof AlongCurve planned
+            ? readCurve(plan, planned, tables, areas.boundary(), faults)
+            : readAbLine(plan, tables, areas.boundary(), faults);
     faults.throwIfAny();
     return new FieldData(
         areas.boundary().orElseThrow(),
         areas.zones(),
-        frame.orElseThrow(),
+        guidance.orElseThrow(),
         warnings,
         areas.waterways().orElse(null));
+  }
+
+  private static Optional<AbLine> readAbLine(
+      Plan plan, InputTables tables, Optional<Geometry> boundary, Faults faults) {
+    Optional<Line> line = new GuidanceFile(plan, tables, faults).line();
+    return boundary
+        .flatMap(field -> line.flatMap(l -> new AbLineCheck(plan, l, faults).frame(field)))
+        .map(AbLine::new);
+  }
+
+  private static Optional<Curve> readCurve(
+      Plan plan,
+      AlongCurve planned,
+      InputTables tables,
+      Optional<Geometry> boundary,
+      Faults faults) {
+    Optional<List<Coordinate>> points =
+        tables
+            .readLines(planned.file(), "guidance.curve")
+            .flatMap(table -> new CurveFile(planned, faults).points(table));
+    double widestPass =
+        plan.strips().stream()
+            .map(strip -> plan.machines().get(strip.plantedBy()))
+            .mapToDouble(machine -> machine instanceof Planter p ? p.workingWidthMetres() : 0)
+            .max()
+            .orElse(0);
+    return boundary.flatMap(
+        field ->
+            points.flatMap(
+                line -> new CurveCheck(planned.file(), field, faults).curve(line, widestPass)));
   }
 
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */

@@ -37,13 +37,22 @@ final class InputTables {
 
   /** The table of a file, in longitude and latitude; empty if there were faults. */
   Optional<FeatureTable> read(String name, String key) {
+    return read(name, key, VertexCsv.reader());
+  }
+
+  /** The same for a file of lines. */
+  Optional<FeatureTable> readLines(String name, String key) {
+    return read(name, key, VertexCsv.lineReader());
+  }
+
+  private Optional<FeatureTable> read(String name, String key, FeatureReader csv) {
     NamedPart named = NamedPart.of(name);
     Optional<Path> file = find(named.file(), key);
     if (file.isEmpty()) {
       return Optional.empty();
     }
     try {
-      Optional<FeatureReader> reader = reader(named, file.get());
+      Optional<FeatureReader> reader = reader(named, file.get(), csv);
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
@@ -66,11 +75,12 @@ final class InputTables {
   }
 
   /** The reader of a file by its ending; of a .zip, by what is in it. */
-  private static Optional<FeatureReader> reader(NamedPart named, Path file) throws FormatException {
+  private static Optional<FeatureReader> reader(NamedPart named, Path file, FeatureReader csv)
+      throws FormatException {
     return switch (named.ending()) {
       case ".geojson", ".json" -> Optional.of(GeoJson.reader());
       case ".shp" -> Optional.of(Shapefile.reader());
-      case ".csv" -> Optional.of(VertexCsv.reader());
+      case ".csv" -> Optional.of(csv);
       case ".zip" ->
           Optional.of(
               TaskData.isIn(file) ? TaskData.boundaryReader(named.part()) : Shapefile.reader());

@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.Coordinate;
  *
  * <p>The letters mark the ends of what is drawn; the line that machines steer by has no ends.
  */
-final class AbLineMarks {
+final class AbLineMarks implements GuidanceMarks {
   /** Farther from the field than this share of its width, the line is left out. */
   private static final double FAR = 0.2;
 
@@ -29,27 +29,27 @@ final class AbLineMarks {
     this.across = edge.across();
   }
 
-  /** How far the line lies outside the field, in metres: 0 on it, negative left of the field. */
-  double outsideMetres() {
+  @Override
+  public double outsideMetres() {
     if (across.from() > 0) {
       return -across.from();
     }
     return across.to() < 0 ? -across.to() : 0;
   }
 
-  /** Whether it lies so near that it is drawn. */
-  boolean isDrawn() {
+  @Override
+  public boolean isDrawn() {
     return Math.abs(outsideMetres()) <= FAR * (across.to() - across.from());
   }
 
-  /** The ends of the line within the field, for a map that shows it. */
-  List<Coordinate> ends() {
+  @Override
+  public List<Coordinate> places() {
     FieldEdge.Reach along = along(0);
     return List.of(new Coordinate(0, along.from()), new Coordinate(0, along.to()));
   }
 
-  /** The marks; takes the room of both letters. */
-  List<Mark> marks(MapPlane plane, Labels labels) {
+  @Override
+  public List<Mark> marks(MapPlane plane, Labels labels) {
     FieldEdge.Reach reach = along(plane.reachAcross(LETTER, LETTER));
     double metresPerPoint = 1 / plane.pointsPerMetre();
     double half = plane.reachAlong(LETTER, LETTER);

@@ -7,10 +7,15 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /** Tells how far the field reaches along the AB line, seen between two offsets. */
 final class FieldEdge {
+  /** The longest edge beside a curve, in metres. */
+  private static final double LONGEST = 5;
+
   private final List<List<Coordinate>> rings = new ArrayList<>();
 
   private FieldEdge() {}
@@ -27,6 +32,33 @@ final class FieldEdge {
         }
         edge.rings.add(offsets);
       }
+    }
+    return edge;
+  }
+
+  /**
+   * The edge by offset and place along a guidance line. Of a curve the edges are divided, since
+   * they are not straight then.
+   */
+  static FieldEdge of(Geometry boundary, Guidance guidance) {
+    FieldEdge plain = of(boundary, guidance.frame());
+    if (!(guidance instanceof Curve)) {
+      return plain;
+    }
+    FieldEdge edge = new FieldEdge();
+    for (List<Coordinate> ring : plain.rings) {
+      List<Coordinate> offsets = new ArrayList<>();
+      for (int i = 0; i < ring.size(); i++) {
+        Coordinate p = ring.get(Math.max(0, i - 1));
+        Coordinate q = ring.get(i);
+        int parts = Math.max(1, (int) Math.ceil(p.distance(q) / LONGEST));
+        for (int k = 1; k <= parts; k++) {
+          double x = p.x + (q.x - p.x) * k / parts;
+          double y = p.y + (q.y - p.y) * k / parts;
+          offsets.add(new Coordinate(guidance.offsetMetres(x, y), guidance.alongMetres(x, y)));
+        }
+      }
+      edge.rings.add(offsets);
     }
     return edge;
   }

@@ -25,9 +25,9 @@ final class Legend {
   /**
    * The legend of a layout.
    *
-   * @param abLine whether the map shows the AB line
+   * @param line what the guidance line is called; empty if the map does not show it
    */
-  Legend(FieldLayout layout, Entries entries, UnitSystem units, boolean abLine) {
+  Legend(FieldLayout layout, Entries entries, UnitSystem units, String line) {
     this.layout = layout;
     this.entries = entries;
     this.units = units;
@@ -35,8 +35,8 @@ final class Legend {
     addWaterways();
     addTotal();
     addPartial();
-    if (abLine) {
-      rows.add(new LegendRow(AbLineMarks::sign, "AB line", "", "", false));
+    if (!line.isEmpty()) {
+      rows.add(new LegendRow(AbLineMarks::sign, line, "", "", false));
     }
     addManagementZones();
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.prescription.zone.DrivenPass;
+import org.lynchet.prescription.zone.FieldLayout;
 
 /**
  * Numbers the passes where they begin, on A's side, just outside the field.
@@ -26,8 +28,12 @@ final class PassNumbers {
   private record PassNumber(int pass, Box box) {}
 
   /** Finds the numbers that have room and takes it. */
-  PassNumbers(List<DrivenPass> passes, MapPlane plane, FieldEdge edge, Labels labels) {
-    List<PassNumber> all = passes.stream().flatMap(p -> place(p, plane, edge).stream()).toList();
+  PassNumbers(FieldLayout layout, MapPlane plane, Labels labels) {
+    FieldEdge edge = FieldEdge.of(layout.boundary(), layout.guidance());
+    List<PassNumber> all =
+        layout.passes().stream()
+            .flatMap(pass -> place(pass, layout.guidance(), plane, edge).stream())
+            .toList();
     int most = all.isEmpty() ? 0 : all.get(all.size() - 1).pass();
     for (int power = 1; step <= most; power *= 10) {
       for (int times : STEPS) {
@@ -57,7 +63,8 @@ final class PassNumbers {
     return marks;
   }
 
-  private static Optional<PassNumber> place(DrivenPass pass, MapPlane plane, FieldEdge edge) {
+  private static Optional<PassNumber> place(
+      DrivenPass pass, Guidance guidance, MapPlane plane, FieldEdge edge) {
     String text = Integer.toString(pass.pass().number());
     double width = TextWidth.of(text, SIZE, false);
     double height = TextWidth.DIGIT_HEIGHT * SIZE;
@@ -68,8 +75,8 @@ final class PassNumbers {
     if (field.isEmpty()) {
       return Optional.empty();
     }
-    Coordinate centre =
-        plane.fromOffset(offset, field.from() - gap - plane.reachAlong(width, height));
+    double along = field.from() - gap - plane.reachAlong(width, height);
+    Coordinate centre = plane.fromLonLat(guidance.line(offset, along, along + 1).get(0));
     Box box = Box.around(centre.x, centre.y, width, height);
     return Optional.of(new PassNumber(pass.pass().number(), box));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.zone.DrivenPass;
@@ -23,7 +24,7 @@ final class SceneMaker {
   private final UnitSystem units;
   private final Entries entries;
   private final FieldEdge edge;
-  private final AbLineMarks abLine;
+  private final GuidanceMarks line;
   private final Page page;
   private final MapPlane plane;
   private final Legend legend;
@@ -34,12 +35,13 @@ final class SceneMaker {
     this.units = UnitSystem.of(layout);
     this.entries = Entries.of(layout);
     this.edge = FieldEdge.of(layout.boundary(), layout.frame());
-    this.abLine = new AbLineMarks(edge);
-    this.legend = new Legend(layout, entries, units, abLine.isDrawn());
+    this.line = GuidanceMarks.of(layout);
+    this.legend =
+        new Legend(layout, entries, units, line.isDrawn() ? layout.guidance().name() : "");
     this.loading = new LoadingMarks(Driving.of(layout), entries);
     List<Coordinate> shown = new ArrayList<>(edge.vertices());
-    if (abLine.isDrawn()) {
-      shown.addAll(abLine.ends());
+    if (line.isDrawn()) {
+      shown.addAll(line.places());
     }
     this.page = Page.of(shown, layout.frame(), legend, loading.height());
     this.plane = page.plane();
@@ -47,8 +49,8 @@ final class SceneMaker {
 
   Scene make() {
     Labels labels = new Labels(page.map());
-    PassNumbers numbers = new PassNumbers(layout.passes(), plane, edge, labels);
-    List<Mark> ab = abLine.isDrawn() ? abLine.marks(plane, labels) : List.of();
+    PassNumbers numbers = new PassNumbers(layout, plane, labels);
+    List<Mark> ab = line.isDrawn() ? line.marks(plane, labels) : List.of();
     ManagementZoneMarks managementZones = new ManagementZoneMarks(layout.zones(), plane);
     Looks looks = new Looks(layout.frame().headingDegrees());
     List<Scene.Layer> layers = new ArrayList<>();
@@ -81,11 +83,22 @@ final class SceneMaker {
   private String facts() {
     return String.format(
         Locale.ROOT,
-        "heading %.1f\u00b0 \u00b7 %s \u00b7 %s \u00b7 %s",
-        layout.frame().headingDegrees(),
+        "%s \u00b7 %s \u00b7 %s \u00b7 %s",
+        heading(),
         units.area(layout.areaSquareMetres(), layout.areaSquareMetres()),
         count(layout.passes().stream().mapToInt(DrivenPass::strip).distinct().count(), "strip"),
         count(layout.passes().size(), "pass"));
+  }
+
+  private String heading() {
+    if (layout.guidance() instanceof Curve curve) {
+      return String.format(
+          Locale.ROOT,
+          "curve, headings %.0f\u00b0 to %.0f\u00b0",
+          curve.directions().firstHeadingDegrees(),
+          curve.directions().lastHeadingDegrees());
+    }
+    return String.format(Locale.ROOT, "heading %.1f\u00b0", layout.frame().headingDegrees());
   }
 
   private static String count(long number, String word) {
@@ -171,10 +184,11 @@ final class SceneMaker {
     if (!layout.passes().isEmpty()) {
       notes.add(Mark.Text.right(numbering(numbers.step()), right, bottom, 9));
     }
-    if (!abLine.isDrawn()) {
-      double outside = abLine.outsideMetres();
+    if (!line.isDrawn()) {
+      double outside = line.outsideMetres();
       String text =
-          "AB line: "
+          layout.guidance().name()
+              + ": "
               + units.length(Math.abs(outside))
               + (outside < 0 ? " left" : " right")
               + " of the field";

@@ -2,6 +2,7 @@ package org.lynchet.prescription.plan;
 
 import java.util.Optional;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
+import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.FromFile;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
@@ -14,14 +15,44 @@ final class GuidanceSection {
       "{a: [lon, lat], b: [lon, lat]}, {through: [lon, lat], heading: degrees} or"
           + " {file: taskdata.zip#GPN1}";
 
+  private static final int MOST_LINES = 10_000;
+
   private GuidanceSection() {}
 
   static Optional<PlannedGuidance> read(KeyReader keys) {
-    Optional<Line> line = keys.get("ab-line", KeyReader.keys(GuidanceSection::line));
+    Optional<Line> line =
+        keys.has("curve")
+            ? keys.find("curve", GuidanceSection::curve)
+            : keys.get("ab-line", KeyReader.keys(GuidanceSection::line));
+    keys.node("curve");
+    if (keys.has("curve") && keys.node("ab-line").isPresent()) {
+      keys.fault(
+          "curve",
+          "an AB line and a curve are given",
+          "one of ab-line and curve",
+          "remove the one that is not driven");
+      line = Optional.empty();
+    }
     AbLineIs is =
         keys.find("ab-line-is", WordText.oneOf(AbLineIs.class)).orElse(AbLineIs.PASS_CENTRE);
     PlacementChoices placement = PlacementSection.read(keys);
     return line.map(l -> new PlannedGuidance(l, is, placement));
+  }
+
+  /** The file alone, or with the number of the line. */
+  private static Optional<Line> curve(PlanNode node, PlanFaults faults) {
+    return node instanceof PlanNode.Mapping
+        ? KeyReader.keys(GuidanceSection::curveOfSeveral).read(node, faults)
+        : NameText.file(node, faults).map(file -> new AlongCurve(file, null));
+  }
+
+  private static Optional<Line> curveOfSeveral(KeyReader keys) {
+    Optional<String> file = keys.get("file", NameText::file);
+    Optional<Integer> number = keys.find("line", NumberText.count(1, MOST_LINES));
+    boolean whole = number.isPresent() || !keys.has("line");
+    return file.isPresent() && whole
+        ? Optional.of(new AlongCurve(file.get(), number.orElse(null)))
+        : Optional.empty();
   }
 
   private static Optional<Line> line(KeyReader keys) {

@@ -13,7 +13,7 @@ import org.lynchet.geometry.coverage.Centreline;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.coverage.Regions;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.Plan;
@@ -22,14 +22,14 @@ import org.lynchet.prescription.plan.PlannedHeadland;
 /** Lays spray passes over the strips of one field. */
 final class SprayMaker {
   private final Plan plan;
-  private final OffsetFrame frame;
+  private final Guidance guidance;
   private final CropSprayers sprayers;
   private final BoomWarnings warnings = new BoomWarnings();
   private final List<SprayedBand> bands;
 
-  SprayMaker(Plan plan, OffsetFrame frame, List<Strip> strips) {
+  SprayMaker(Plan plan, Guidance guidance, List<Strip> strips) {
     this.plan = plan;
-    this.frame = frame;
+    this.guidance = guidance;
     this.sprayers = CropSprayers.of(plan);
     this.bands = new StripBands(plan, sprayers, warnings).of(strips);
   }
@@ -38,7 +38,7 @@ final class SprayMaker {
   Spraying make(Regions regions) {
     double[] cuts = bands.stream().skip(1).mapToDouble(SprayedBand::leftMetres).toArray();
     Coverage coverage =
-        Coverage.cut(regions, cuts)
+        Coverage.cut(regions, guidance, cuts)
             .joinSmall(plan.field().minimumPiece().squareMetres(), this::stripOf)
             .coverage()
             .rounded();
@@ -58,7 +58,7 @@ final class SprayMaker {
   /** The passes that have area, by band. */
   private Map<Integer, SprayPass> passes(Coverage coverage) {
     Map<Integer, List<Piece>> pieces =
-        coverage.pieces(Cell::band).stream()
+        coverage.pieces(Cell::band, guidance).stream()
             .collect(Collectors.groupingBy(Piece::group, TreeMap::new, Collectors.toList()));
     Map<Integer, SprayPass> passes = new TreeMap<>();
     Map<String, Integer> counts = new HashMap<>();
@@ -84,7 +84,7 @@ final class SprayMaker {
         offset,
         work.firstOpen(),
         work.lastOpen(),
-        Centreline.of(frame, offset, pieces));
+        Centreline.of(guidance, offset, pieces));
   }
 
   /** The area of a cell; nothing if its crop has no sprayer. */

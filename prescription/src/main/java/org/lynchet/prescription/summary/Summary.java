@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.coverage.Waterway;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.CurveDirections;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Planter;
@@ -27,7 +29,9 @@ import org.lynchet.prescription.zone.Zone;
  *
  * @param field the field's name
  * @param areaSquareMetres the field's area
- * @param headingDegrees the AB line's heading, clockwise from true north
+ * @param headingDegrees the AB line's heading, clockwise from true north; of a curve the middle of
+ *     its directions
+ * @param curve which ways the curve runs, or null for an AB line
  * @param unit the unit of area in which the plan gives its rates
  * @param crops by crop, in the plan's order
  * @param zones by crop, product, kind, management zone and rate
@@ -44,6 +48,7 @@ public record Summary(
     String field,
     double areaSquareMetres,
     double headingDegrees,
+    @Nullable CurveDirections curve,
     AreaUnit unit,
     List<CropTotal> crops,
     List<ZoneTotal> zones,
@@ -87,6 +92,7 @@ public record Summary(
         layout.plan().field().name(),
         layout.areaSquareMetres(),
         layout.frame().headingDegrees(),
+        layout.guidance() instanceof Curve curve ? curve.directions() : null,
         zones.isEmpty() ? AreaUnit.ACRE : zones.get(0).rate().per(),
         cropTotals(layout),
         zones,

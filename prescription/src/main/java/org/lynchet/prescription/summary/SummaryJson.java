@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.geometry.guidance.CurveDirections;
 import org.lynchet.prescription.driving.DrivingJson;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.placement.PlacementJson;
@@ -53,7 +54,16 @@ public final class SummaryJson {
     json.writeStringField("field", summary.field());
     number("area_m2", summary.areaSquareMetres());
     number("waterways_m2", summary.waterwaySquareMetres());
-    number("ab_line_heading_degrees", summary.headingDegrees());
+    CurveDirections curve = summary.curve();
+    if (curve == null) {
+      number("ab_line_heading_degrees", summary.headingDegrees());
+    } else {
+      json.writeObjectFieldStart("curve");
+      number("length_m", curve.lengthMetres());
+      number("first_heading_degrees", curve.firstHeadingDegrees());
+      number("last_heading_degrees", curve.lastHeadingDegrees());
+      json.writeEndObject();
+    }
     json.writeArrayFieldStart("crops");
     for (CropTotal crop : summary.crops()) {
       write(crop);

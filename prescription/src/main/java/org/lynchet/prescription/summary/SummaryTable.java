@@ -3,6 +3,7 @@ package org.lynchet.prescription.summary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.geometry.guidance.CurveDirections;
 import org.lynchet.prescription.driving.DrivingTable;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.placement.PlacementResult;
@@ -32,11 +33,23 @@ public final class SummaryTable {
   }
 
   private String render() {
-    line(
-        "%s: %s, AB line on %.2f degrees from true north",
-        summary.field(),
-        inUnit(summary.areaSquareMetres()),
-        Math.rint(summary.headingDegrees() * 100) / 100 % 360);
+    CurveDirections curve = summary.curve();
+    if (curve == null) {
+      line(
+          "%s: %s, AB line on %.2f degrees from true north",
+          summary.field(),
+          inUnit(summary.areaSquareMetres()),
+          Math.rint(summary.headingDegrees() * 100) / 100 % 360);
+    } else {
+      line(
+          "%s: %s, along a curve of %.0f %s, from heading %.1f to %.1f degrees from true north",
+          summary.field(),
+          inUnit(summary.areaSquareMetres()),
+          curve.lengthMetres() / length.metres(),
+          length.symbol(),
+          Math.rint(curve.firstHeadingDegrees() * 10) / 10 % 360,
+          Math.rint(curve.lastHeadingDegrees() * 10) / 10 % 360);
+    }
     line("");
     crops();
     line("");

@@ -4,6 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.ManagementZone;
+import org.lynchet.geometry.guidance.AbLine;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.Warning;
 
@@ -12,24 +14,24 @@ import org.lynchet.prescription.fault.Warning;
  *
  * @param boundary a valid polygon or multipolygon
  * @param managementZones the management zones, in the order of their first features; empty for none
- * @param frame the frame of the AB line
+ * @param guidance the line that machines steer by
  * @param warnings what deserves a second look
  * @param waterways valid polygons that are driven across but not planted, or null for none
  */
 public record FieldData(
     Geometry boundary,
     List<ManagementZone> managementZones,
-    OffsetFrame frame,
+    Guidance guidance,
     List<Warning> warnings,
     @Nullable Geometry waterways) {
 
-  /** A field without waterways. */
+  /** A field with an AB line and without waterways. */
   public FieldData(
       Geometry boundary,
       List<ManagementZone> managementZones,
       OffsetFrame frame,
       List<Warning> warnings) {
-    this(boundary, managementZones, frame, warnings, null);
+    this(boundary, managementZones, new AbLine(frame), warnings, null);
   }
 
   /** Copies the lists. */
@@ -40,6 +42,11 @@ public record FieldData(
 
   /** The same field along another AB line. */
   public FieldData withFrame(OffsetFrame other) {
-    return new FieldData(boundary, managementZones, other, warnings);
+    return new FieldData(boundary, managementZones, new AbLine(other), warnings, waterways);
+  }
+
+  /** The frame of the guidance line. */
+  public OffsetFrame frame() {
+    return guidance.frame();
   }
 }

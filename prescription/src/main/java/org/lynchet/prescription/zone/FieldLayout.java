@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.Waterway;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
@@ -15,7 +16,7 @@ import org.lynchet.prescription.spraying.Spraying;
  *
  * @param plan the plan
  * @param boundary the field, longitude (x) and latitude (y) in degrees
- * @param frame the frame of the AB line
+ * @param guidance the line that machines steer by
  * @param areaSquareMetres the field's area in the plane
  * @param zones the zones, which cover the field but for waterways: by strip, then from left to
  *     right
@@ -29,7 +30,7 @@ import org.lynchet.prescription.spraying.Spraying;
 public record FieldLayout(
     Plan plan,
     Geometry boundary,
-    OffsetFrame frame,
+    Guidance guidance,
     double areaSquareMetres,
     List<Zone> zones,
     List<DrivenPass> passes,
@@ -47,6 +48,11 @@ public record FieldLayout(
     warnings = List.copyOf(warnings);
     headlandPasses = List.copyOf(headlandPasses);
     waterways = List.copyOf(waterways);
+  }
+
+  /** The frame of the guidance line. */
+  public OffsetFrame frame() {
+    return guidance.frame();
   }
 
   /**

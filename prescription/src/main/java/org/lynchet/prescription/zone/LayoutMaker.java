@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
-import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.coverage.RegionLabel;
 import org.lynchet.geometry.coverage.Regions;
+import org.lynchet.geometry.coverage.Section;
 import org.lynchet.geometry.coverage.SmallCellsJoined;
 import org.lynchet.geometry.coverage.UncoveredPlace;
 import org.lynchet.geometry.strip.Bands;
@@ -49,28 +49,38 @@ final class LayoutMaker {
     Regions withoutZones = Regions.divided(shape, headland, List.of());
     Regions regions = divideByZones(shape, headland, withoutZones);
     // Strips and passes are laid out as if waterways were planted: passes run across them.
-    CrossSection inside = withoutZones.insideHeadland();
-    CrossSection planted = field.waterways() == null ? inside : regions.plantedInsideHeadland();
+    Section inside = withoutZones.insideHeadland(field.guidance());
+    Section planted =
+        field.waterways() == null ? inside : regions.plantedInsideHeadland(field.guidance());
     StripLayout strips = layStrips(inside);
 
     Bands passBands = strips.passBands();
     List<Piece> passPieces =
-        Coverage.pieces(withoutZones, passBands.cutsMetres(), cell -> passOf(passBands, cell));
+        Coverage.pieces(
+            withoutZones,
+            field.guidance(),
+            passBands.cutsMetres(),
+            cell -> passOf(passBands, cell));
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
-        new PassLines(plan, field.frame(), planted, passPieces, partialPasses).of(strips.strips());
+        new PassLines(plan, field.guidance(), planted, passPieces, partialPasses)
+            .of(strips.strips());
     Spraying spraying =
         Spraying.of(
-            plan, field.frame(), divideByWaterways(shape, headland, withoutZones), strips.strips());
+            plan,
+            field.guidance(),
+            divideByWaterways(shape, headland, withoutZones),
+            strips.strips());
     warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
 
     Bands bands = strips.bands(partialPasses);
     SmallCellsJoined joined =
-        Coverage.cut(regions, bands.cutsMetres())
+        Coverage.cut(regions, field.guidance(), bands.cutsMetres())
             .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> stripOf(bands, cell));
     Coverage rounded = joined.coverage().rounded();
-    Set<Integer> partialCells = partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell)));
+    Set<Integer> partialCells =
+        partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell), field.guidance()));
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     checkPlanted(zones);
@@ -80,7 +90,7 @@ final class LayoutMaker {
     return new FieldLayout(
         plan,
         field.boundary(),
-        field.frame(),
+        field.guidance(),
         shape.areaSquareMetres(),
         zones,
         passes,
@@ -110,7 +120,7 @@ final class LayoutMaker {
     }
   }
 
-  private StripLayout layStrips(CrossSection inside) {
+  private StripLayout layStrips(Section inside) {
     StripPattern pattern = PlanPattern.of(plan);
     if (inside.isEmpty()) {
       warn(
@@ -221,9 +231,10 @@ final class LayoutMaker {
           String.format(
               Locale.ROOT,
               "passes narrower than their planter because the field ends: %d, on %.0f m2; shut row"
-                  + " units there, or move the AB line",
+                  + " units there, or move the %s",
               pieces.stream().map(Piece::group).distinct().count(),
-              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()));
+              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum(),
+              field.guidance().name()));
     }
   }
 

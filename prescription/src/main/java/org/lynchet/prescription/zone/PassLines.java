@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.lynchet.geometry.coverage.Centreline;
-import org.lynchet.geometry.coverage.CrossSection;
 import org.lynchet.geometry.coverage.Piece;
-import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.geometry.coverage.Section;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.pass.Pass;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.plan.Plan;
@@ -22,8 +22,8 @@ final class PassLines {
   private static final double NO_ROW = 1e-6;
 
   private final Plan plan;
-  private final OffsetFrame frame;
-  private final CrossSection planted;
+  private final Guidance guidance;
+  private final Section planted;
   private final Map<Integer, List<Piece>> piecesOfPass;
   private final Set<Integer> partial;
 
@@ -33,13 +33,9 @@ final class PassLines {
    * @param planted what is planted in strips, to measure rows
    */
   PassLines(
-      Plan plan,
-      OffsetFrame frame,
-      CrossSection planted,
-      List<Piece> passPieces,
-      Set<Integer> partial) {
+      Plan plan, Guidance guidance, Section planted, List<Piece> passPieces, Set<Integer> partial) {
     this.plan = plan;
-    this.frame = frame;
+    this.guidance = guidance;
     this.planted = planted;
     this.piecesOfPass = passPieces.stream().collect(Collectors.groupingBy(Piece::group));
     this.partial = partial;
@@ -94,7 +90,7 @@ final class PassLines {
         partial.contains(pass.number()),
         inField,
         length,
-        Centreline.of(frame, pass.centreMetres(), pieces),
+        Centreline.of(guidance, pass.centreMetres(), pieces),
         strip.inPattern(),
         Math.max(0, Math.min(pass.rows(), strip.borderRowsLeft() - before)),
         Math.max(0, Math.min(pass.rows(), strip.borderRowsRight() - after)),

@@ -31,6 +31,7 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
+import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
@@ -241,6 +242,15 @@ class PlanFileTest {
         .isEqualTo(new HandoffChoices(false, List.of(Format.SHAPEFILE, Format.GEOJSON)));
     assertThat(plan.fit()).isEqualTo(FitChoices.DEFAULT);
     assertThat(plan.forecast()).isEqualTo(ForecastChoices.DEFAULT);
+  }
+
+  @Test
+  void curves() throws Exception {
+    assertThat(PlanTexts.read(folder, PlanTexts.CURVED).guidance().line())
+        .isEqualTo(new AlongCurve("lines.csv", 2));
+    String alone = PlanTexts.CURVED.replace("{file: lines.csv, line: 2}", "contour.shp");
+    assertThat(PlanTexts.read(folder, alone).guidance().line())
+        .isEqualTo(new AlongCurve("contour.shp", null));
   }
 
   /** RFC 3629, section 6, lets text begin with the signature EF BB BF; some editors write it. */

@@ -63,6 +63,8 @@ class PlanSchemaTest {
         PlanTexts.FULL,
         PlanTexts.SHORT,
         PlanTexts.BY_FILE,
+        PlanTexts.CURVED,
+        PlanTexts.CURVED.replace("{file: lines.csv, line: 2}", "contour.shp"),
         PlanTexts.FULL.replace("rows: 12\n", "rows: 12.0\n"),
         PlanTexts.FULL.replace("bean-2.4", "1108"),
         PlanTexts.FULL.replace("95 %", "95%"),
@@ -128,8 +130,10 @@ class PlanSchemaTest {
     Map<String, Set<String>> ofSchema = new TreeMap<>();
     collect(SCHEMA, "", ofSchema);
     Map<String, Set<String>> ofReader = new TreeMap<>();
-    for (String plan : List.of(PlanTexts.FULL, PlanTexts.SHORT, PlanTexts.BY_FILE)) {
-      for (Fault fault : PlanTexts.faults(folder, withUnknownKeys(plan))) {
+    for (String text :
+        List.of(PlanTexts.FULL, PlanTexts.SHORT, PlanTexts.BY_FILE, PlanTexts.CURVED)) {
+      String plan = withUnknownKeys(text);
+      for (Fault fault : PlanTexts.faults(folder, plan)) {
         assertThat(fault.what()).startsWith("the key 'zzzz' is not known");
         String path = fault.where().replaceAll("plan.yaml:\\d+:\\d+ |\\.?zzzz$|\\[\\d+]", "");
         ofReader

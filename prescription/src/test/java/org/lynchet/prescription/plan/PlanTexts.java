@@ -117,6 +117,10 @@ final class PlanTexts {
   static final String BY_FILE =
       SHORT.replaceAll("ab-line: \\{[^}]*}", "ab-line: {file: 'taskdata.zip#GPN1'}");
 
+  /** Runs along a curve, one of several in a file. */
+  static final String CURVED =
+      SHORT.replaceAll("ab-line: \\{[^}]*}", "curve: {file: lines.csv, line: 2}");
+
   private PlanTexts() {}
 
   /** Reads a text as a plan. */

@@ -248,7 +248,7 @@ public final class SamplePlans {
   public static FieldData fieldWithWaterways(String wkt, String waterways, String... zones) {
     FieldData dry = field(wkt, zones);
     return new FieldData(
-        dry.boundary(), dry.managementZones(), dry.frame(), dry.warnings(), lonLat(waterways));
+        dry.boundary(), dry.managementZones(), dry.guidance(), dry.warnings(), lonLat(waterways));
   }
 
   /** A shape drawn in metres, in longitude and latitude. */
