@@ -196,7 +196,7 @@ final class EndRuns {
   }
 
   private Coordinate rowsAt(Coordinate at) {
-    double direction = ends.rows().radiansAt(at.x, at.y);
+    double direction = ends.rows().directionRadians(at.x, at.y);
     return new Coordinate(Math.sin(direction), Math.cos(direction));
   }
 

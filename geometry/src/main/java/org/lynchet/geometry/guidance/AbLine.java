@@ -30,6 +30,11 @@ public record AbLine(OffsetFrame frame) implements Guidance {
   }
 
   @Override
+  public double directionRadians(double x, double y) {
+    return 0;
+  }
+
+  @Override
   public List<Coordinate> line(double offsetMetres, double from, double to) {
     int parts = Math.max(1, (int) Math.ceil((to - from) / frame.longestWithinBowMetres(BOW)));
     List<Coordinate> points = new ArrayList<>(parts + 1);

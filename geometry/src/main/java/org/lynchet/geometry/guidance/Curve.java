@@ -146,6 +146,23 @@ public final class Curve implements Guidance {
   }
 
   @Override
+  public double directionRadians(double x, double y) {
+    int k = course.nearest(x, y);
+    double foot = course.footOn(k, x, y);
+    if (foot > 0 && foot < course.length(k)) {
+      return Math.atan2(course.directionX(k), course.directionY(k));
+    }
+    // Around a vertex the line is an arc: it runs across the direction from the vertex.
+    int vertex = foot > 0 ? k + 1 : k;
+    double side = course.isRight(x, y) ? 1 : -1;
+    double awayX = side * (x - course.x(vertex));
+    double awayY = side * (y - course.y(vertex));
+    return awayX == 0 && awayY == 0
+        ? Math.atan2(course.directionX(k), course.directionY(k))
+        : Math.atan2(-awayY, awayX);
+  }
+
+  @Override
   public List<Coordinate> line(double offsetMetres, double fromAlong, double toAlong) {
     List<Coordinate> line = new ArrayList<>();
     for (LinePoint point : stretch(offsetMetres, fromAlong, toAlong)) {

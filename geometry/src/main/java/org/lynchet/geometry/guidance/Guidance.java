@@ -25,6 +25,18 @@ public sealed interface Guidance extends Serializable permits AbLine, Curve {
   /** Where along the line a place of the frame lies. */
   double alongMetres(double x, double y);
 
+  /** Where along the line a place in degrees lies, longitude (x) and latitude (y). */
+  default double alongMetres(Coordinate lonLat) {
+    Coordinate at = frame().toOffset(lonLat.x, lonLat.y);
+    return alongMetres(at.x, at.y);
+  }
+
+  /**
+   * The direction of the line of constant offset through a place of the frame, in radians clockwise
+   * from y; a row there runs that way.
+   */
+  double directionRadians(double x, double y);
+
   /**
    * The line of constant offset from one place along the guidance line to another, in longitude (x)
    * and latitude (y): drawn straight from point to point, it strays by at most 1 mm.

@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.lynchet.geometry.guidance.AbLine;
 
 /**
  * Holds headland lines against buffers of JTS, distances, and lines worked out by hand. Rows run
@@ -27,7 +28,7 @@ class HeadlandLinesTest {
   private static final double EXACT = 0.01;
 
   private static List<LineString> ends(String wkt, boolean aroundHoles, double distance) {
-    HeadlandEnds ends = new HeadlandEnds(30, RowDirection.ALONG_AB_LINE);
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
     return HeadlandLines.of(TestField.of(wkt).shape, new Headland(10, aroundHoles, ends))
         .at(distance);
   }
@@ -103,7 +104,7 @@ class HeadlandLinesTest {
   void jaggedEnds() {
     Geometry field = RandomFields.jagged(new Random(2), 500, 2000);
     TestField test = TestField.of(field);
-    HeadlandEnds ends = new HeadlandEnds(30, RowDirection.ALONG_AB_LINE);
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
 
     List<LineString> lines =
         HeadlandLines.of(test.shape, new Headland(18.288, true, ends)).at(13.716);

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.lynchet.geometry.frame.PlaneFrame;
+import org.lynchet.geometry.guidance.AbLine;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /**
@@ -57,7 +58,7 @@ final class TestField {
 
   /** A headland only where rows end, along the AB line. */
   TestField endHeadland(double widthMetres, boolean aroundHoles) {
-    HeadlandEnds ends = new HeadlandEnds(30, RowDirection.ALONG_AB_LINE);
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(FRAME));
     headland = new Headland(widthMetres, aroundHoles, ends);
     return this;
   }

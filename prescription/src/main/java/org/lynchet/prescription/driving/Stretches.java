@@ -27,8 +27,8 @@ record Stretches(List<Stretch> list) implements Serializable {
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < line.getNumGeometries(); i++) {
       Coordinate[] points = line.getGeometryN(i).getCoordinates();
-      double first = along(points[0], guidance);
-      double last = along(points[points.length - 1], guidance);
+      double first = guidance.alongMetres(points[0]);
+      double last = guidance.alongMetres(points[points.length - 1]);
       stretches.add(new Stretch(Math.min(first, last), Math.max(first, last)));
     }
     return joined(stretches);
@@ -52,11 +52,6 @@ record Stretches(List<Stretch> list) implements Serializable {
       }
     }
     return new Stretches(joined);
-  }
-
-  private static double along(Coordinate lonLat, Guidance guidance) {
-    Coordinate at = guidance.frame().toOffset(lonLat.x, lonLat.y);
-    return guidance.alongMetres(at.x, at.y);
   }
 
   double fromMetres() {

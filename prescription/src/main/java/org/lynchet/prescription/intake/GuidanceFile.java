@@ -93,7 +93,7 @@ final class GuidanceFile {
             + points.size()
             + " points",
         "an AB line of 2 different points, or an A+ line of a point and a heading of 0 to 360",
-        "choose another line, or give the AB line by points");
+        "choose another line, or give the AB line by points; a curve goes under guidance.curve");
     return Optional.empty();
   }
 

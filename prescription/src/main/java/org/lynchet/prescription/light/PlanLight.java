@@ -9,6 +9,8 @@ import org.lynchet.prescription.defaults.ForecastDefaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
+import org.lynchet.prescription.plan.PlannedGuidance.FromFile;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
@@ -28,11 +30,14 @@ public final class PlanLight {
    * The request that a plan makes.
    *
    * @throws RejectedException with every fault: a latitude with polar days, a crop whose canopy
-   *     nobody knows, a season that ends before it starts, a name that the plan does not have
+   *     nobody knows, a season that ends before it starts, a name that the plan does not have, rows
+   *     along a curve, an AB line in a file
    */
   public static LightRequest request(Plan plan) throws RejectedException {
     Faults faults = new Faults();
     new ForecastNames(plan, faults).check();
+    checkLine(plan, faults);
+    faults.throwIfAny();
     ForecastDefaults defaults = ForecastDefaults.read();
     Position place = place(plan.guidance().line());
     double latitude = place.latitudeDegrees();
@@ -53,6 +58,24 @@ public final class PlanLight {
         rows,
         clearness(plan, defaults, latitude < 0),
         sampling(plan));
+  }
+
+  /** A heading of rows is needed; along a curve they have many. */
+  private static void checkLine(Plan plan, Faults faults) {
+    Line line = plan.guidance().line();
+    if (line instanceof AlongCurve) {
+      faults.add(
+          "rows along a curve have no one heading, which a forecast of light needs",
+          plan.file() + " guidance.curve",
+          "guidance.ab-line",
+          "forecast a copy of the plan, with an AB line on the heading of a part of the curve");
+    } else if (line instanceof FromFile) {
+      faults.add(
+          "a forecast of light reads no file of guidance lines",
+          plan.file() + " guidance.ab-line.file",
+          "guidance.ab-line by two points, or by a point and a heading",
+          "forecast a copy of the plan, with the AB line by points");
+    }
   }
 
   private static List<Double> clearness(Plan plan, ForecastDefaults defaults, boolean south) {

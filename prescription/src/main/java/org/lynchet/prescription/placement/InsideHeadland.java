@@ -24,7 +24,7 @@ record InsideHeadland(List<Polygon> parts, double headlandSquareMetres) {
 
   static InsideHeadland of(Plan plan, FieldData field) {
     FieldShape shape = FieldShape.of(field.boundary(), field.frame());
-    @Nullable Headland headland = PlanPattern.headland(plan);
+    @Nullable Headland headland = PlanPattern.headland(plan, field.guidance());
     Coverage whole = Coverage.cut(Regions.divided(shape, headland, List.of()), new double[0]);
     double headlandArea = 0;
     for (Cell cell : whole.cells()) {

@@ -36,6 +36,14 @@ final class GuidanceSection {
     AbLineIs is =
         keys.find("ab-line-is", WordText.oneOf(AbLineIs.class)).orElse(AbLineIs.PASS_CENTRE);
     PlacementChoices placement = PlacementSection.read(keys);
+    if (keys.has("curve") && placement.kind() == PlacementChoices.Kind.BEST) {
+      keys.fault(
+          "placement",
+          "a best placement is looked for along an AB line only, not along a curve",
+          "fixed, with a curve",
+          "remove it, and move the curve in its file");
+      line = Optional.empty();
+    }
     return line.map(l -> new PlannedGuidance(l, is, placement));
   }
 

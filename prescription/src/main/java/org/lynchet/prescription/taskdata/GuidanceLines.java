@@ -10,6 +10,7 @@ import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.formats.isoxml.TaskSet.Line;
 import org.lynchet.formats.isoxml.TaskSet.Version;
+import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.plan.PlannedGuidance;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
@@ -17,7 +18,7 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
-/** Makes the guidance lines of a field: its AB line, and each pass of each machine. */
+/** Makes the guidance lines of a field: its AB line or curve, and each pass of each machine. */
 final class GuidanceLines {
   /** How far along the AB line its second point is put where the plan gives a heading. */
   private static final double SECOND_POINT_METRES = 500;
@@ -33,9 +34,15 @@ final class GuidanceLines {
     this.grouped = version == Version.V4_3;
   }
 
-  /** All lines, the AB line first, then by machine in the order of their first passes. */
+  /**
+   * All lines, the AB line or the curve first, then by machine in the order of their first passes.
+   */
   List<Line> all() {
-    abLine();
+    if (layout.guidance() instanceof Curve curve) {
+      add(curve.name(), curve.name(), Kind.CURVE, curve.points(), null, 0);
+    } else {
+      abLine();
+    }
     layout.passes().stream().map(DrivenPass::machine).distinct().forEach(this::passes);
     return lines;
   }
@@ -68,18 +75,25 @@ final class GuidanceLines {
     long width = planned == null ? 0 : Math.round(planned.workingWidthMetres() * 1000);
     for (DrivenPass pass : layout.passes()) {
       if (pass.machine().equals(machine)) {
-        add(machine, "pass " + pass.pass().number(), Kind.AB, ends(pass), null, width);
+        List<Coordinate> points = points(pass);
+        Kind kind = points.size() > 2 ? Kind.CURVE : Kind.AB;
+        add(machine, "pass " + pass.pass().number(), kind, points, null, width);
       }
     }
   }
 
-  /** Where a pass begins and ends, seen along the AB line. */
-  private List<Coordinate> ends(DrivenPass pass) {
-    Comparator<Coordinate> along =
-        Comparator.comparingDouble(at -> layout.frame().toOffset(at.x, at.y).y);
+  /**
+   * A pass from its beginning to its end, over gaps: two points along the AB line, or the whole
+   * line along a curve.
+   */
+  private List<Coordinate> points(DrivenPass pass) {
     List<Coordinate> points = List.of(pass.line().getCoordinates());
-    return List.of(
-        points.stream().min(along).orElseThrow(), points.stream().max(along).orElseThrow());
+    Comparator<Coordinate> byAlong = Comparator.comparingDouble(layout.guidance()::alongMetres);
+    Coordinate first = points.stream().min(byAlong).orElseThrow();
+    Coordinate last = points.stream().max(byAlong).orElseThrow();
+    return layout.guidance() instanceof Curve curve
+        ? curve.line(pass.pass().centreMetres(), curve.alongMetres(first), curve.alongMetres(last))
+        : List.of(first, last);
   }
 
   private void add(

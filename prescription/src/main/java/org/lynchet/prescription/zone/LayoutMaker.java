@@ -45,7 +45,7 @@ final class LayoutMaker {
 
   FieldLayout make() throws RejectedException {
     FieldShape shape = FieldShape.of(field.boundary(), field.frame());
-    Headland headland = PlanPattern.headland(plan);
+    Headland headland = PlanPattern.headland(plan, field.guidance());
     Regions withoutZones = Regions.divided(shape, headland, List.of());
     Regions regions = divideByZones(shape, headland, withoutZones);
     // Strips and passes are laid out as if waterways were planted: passes run across them.

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.coverage.Headland;
 import org.lynchet.geometry.coverage.HeadlandEnds;
-import org.lynchet.geometry.coverage.RowDirection;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.strip.PatternStrip;
 import org.lynchet.geometry.strip.StripPattern;
 import org.lynchet.prescription.machine.Planter;
@@ -18,7 +18,7 @@ import org.lynchet.prescription.plan.PlannedStrip;
 public final class PlanPattern {
   private PlanPattern() {}
 
-  /** The pattern of the plan's strips, in their order, placed on the AB line. */
+  /** The pattern of the plan's strips, in their order, placed on the guidance line. */
   public static StripPattern of(Plan plan) {
     List<PatternStrip> strips = new ArrayList<>();
     for (PlannedStrip strip : plan.strips()) {
@@ -38,8 +38,12 @@ public final class PlanPattern {
         : StripPattern.fromStripEdge(strips);
   }
 
-  /** The headland of the plan, or null for none. */
-  public static @Nullable Headland headland(Plan plan) {
+  /**
+   * The headland of the plan, or null for none.
+   *
+   * @param guidance the line that rows run along
+   */
+  public static @Nullable Headland headland(Plan plan, Guidance guidance) {
     PlannedHeadland headland = plan.headland();
     if (headland == null) {
       return null;
@@ -48,7 +52,7 @@ public final class PlanPattern {
     return new Headland(
         headland.passes() * planter(plan, headland.plantedBy()).workingWidthMetres(),
         headland.aroundHoles(),
-        endAngle == null ? null : new HeadlandEnds(endAngle, RowDirection.ALONG_AB_LINE));
+        endAngle == null ? null : new HeadlandEnds(endAngle, guidance));
   }
 
   /** The planter of that name; a plan that was read has it. */

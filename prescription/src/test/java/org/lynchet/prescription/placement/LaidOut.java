@@ -57,7 +57,9 @@ final class LaidOut {
   private void measure(FieldData field) {
     Regions regions =
         Regions.divided(
-            FieldShape.of(field.boundary(), field.frame()), PlanPattern.headland(plan), List.of());
+            FieldShape.of(field.boundary(), field.frame()),
+            PlanPattern.headland(plan, field.guidance()),
+            List.of());
     CrossSection inside = regions.insideHeadland();
     StripLayout strips =
         PlanPattern.of(plan)
