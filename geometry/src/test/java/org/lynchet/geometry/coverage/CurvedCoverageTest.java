@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.guidance.AbLine;
 import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.geometry.guidance.TestCurves;
 
@@ -94,6 +95,31 @@ class CurvedCoverageTest {
     }
     assertThat(regions.insideHeadland(curve).minOffsetMetres()).isCloseTo(-150, within(1e-4));
     assertThat(regions.insideHeadland(curve).maxOffsetMetres()).isCloseTo(150, within(1e-4));
+  }
+
+  /** Pieces found without a coverage are those of the coverage, along a curve and an AB line. */
+  @Test
+  void piecesWithoutACoverageAreTheSame() {
+    Curve curve = TestCurves.through(TestCurves.arc(-300, 0, 300, 60, 0.05));
+    Geometry boundary =
+        TestField.lonLat(
+            Rings.FACTORY
+                .toGeometry(new Envelope(-60, 60, 20, 200))
+                .difference(Rings.FACTORY.toGeometry(new Envelope(-90, 5, 80, 120))));
+    double[] cuts = {-30, -10, 0, 25};
+    for (Guidance guidance : List.of(curve, new AbLine(curve.frame()))) {
+      Regions regions = regions(boundary, guidance.frame());
+      List<Piece> whole = Coverage.cut(regions, guidance, cuts).pieces(Cell::band, guidance);
+      List<Piece> quick = Coverage.pieces(regions, guidance, cuts, Cell::band);
+      assertThat(quick).hasSameSizeAs(whole).hasSizeGreaterThan(5);
+      for (int i = 0; i < quick.size(); i++) {
+        assertThat(quick.get(i).group()).isEqualTo(whole.get(i).group());
+        assertThat(quick.get(i).areaSquareMetres())
+            .isCloseTo(whole.get(i).areaSquareMetres(), within(1e-6));
+        assertThat(quick.get(i).maxAlongMetres())
+            .isCloseTo(whole.get(i).maxAlongMetres(), within(1e-6));
+      }
+    }
   }
 
   /** Fields and gentle curves of chance keep every law, headland and management zones or not. */

@@ -48,6 +48,29 @@ class CurveTest {
     assertThat(onArc).isGreaterThan(20);
   }
 
+  /** Rows around a centre run across its radii, and are as long as the radius has it. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-200, -9.144, 0, 9.144, 300})
+  void rowsOfAnArcRunAcrossItsRadii(double offset) {
+    Curve curve = TestCurves.through(TestCurves.arc(-300, 0, 300, 60, 0.05));
+    Coordinate centre = curve.frame().toOffset(lonLat(-300, 0).x, lonLat(-300, 0).y);
+    double[] along = new double[2];
+    for (int end = 0; end < 2; end++) {
+      double angle = Math.toRadians(end == 0 ? 10 : 50);
+      double east = (300 + offset) * Math.cos(angle) - 300;
+      Coordinate lonLat = lonLat(east, (300 + offset) * Math.sin(angle));
+      Coordinate at = curve.frame().toOffset(lonLat.x, lonLat.y);
+      double across = Math.atan2(centre.y - at.y, at.x - centre.x);
+      // Chords turn by 0.05 degrees, half of it to either side
+      assertThat(Math.toDegrees(curve.directionRadians(at.x, at.y) - across))
+          .isCloseTo(0, within(0.0251));
+      along[end] = curve.alongMetres(lonLat);
+    }
+    // A place between two chords is 300 m x 0.05 degrees squared / 8 off, and both ends are
+    assertThat(curve.lengthMetres(offset, along[0], along[1]))
+        .isCloseTo(Math.toRadians(40) * (300 + offset), within(1e-3));
+  }
+
   /**
    * JTS draws round joins as chords and simplifies what bends inward (measured: up to 32 mm off
    * here), so this tells the course; the exact offset is held in the next test.

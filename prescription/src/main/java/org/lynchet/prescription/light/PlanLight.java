@@ -36,8 +36,9 @@ public final class PlanLight {
   public static LightRequest request(Plan plan) throws RejectedException {
     Faults faults = new Faults();
     new ForecastNames(plan, faults).check();
-    checkLine(plan, faults);
-    faults.throwIfAny();
+    if (!isStraight(plan, faults)) {
+      faults.throwIfAny();
+    }
     ForecastDefaults defaults = ForecastDefaults.read();
     Position place = place(plan.guidance().line());
     double latitude = place.latitudeDegrees();
@@ -61,7 +62,7 @@ public final class PlanLight {
   }
 
   /** A heading of rows is needed; along a curve they have many. */
-  private static void checkLine(Plan plan, Faults faults) {
+  private static boolean isStraight(Plan plan, Faults faults) {
     Line line = plan.guidance().line();
     if (line instanceof AlongCurve) {
       faults.add(
@@ -69,13 +70,17 @@ public final class PlanLight {
           plan.file() + " guidance.curve",
           "guidance.ab-line",
           "forecast a copy of the plan, with an AB line on the heading of a part of the curve");
-    } else if (line instanceof FromFile) {
+      return false;
+    }
+    if (line instanceof FromFile) {
       faults.add(
           "a forecast of light reads no file of guidance lines",
           plan.file() + " guidance.ab-line.file",
           "guidance.ab-line by two points, or by a point and a heading",
           "forecast a copy of the plan, with the AB line by points");
+      return false;
     }
+    return true;
   }
 
   private static List<Double> clearness(Plan plan, ForecastDefaults defaults, boolean south) {

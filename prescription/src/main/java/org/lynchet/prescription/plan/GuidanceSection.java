@@ -36,7 +36,8 @@ final class GuidanceSection {
     AbLineIs is =
         keys.find("ab-line-is", WordText.oneOf(AbLineIs.class)).orElse(AbLineIs.PASS_CENTRE);
     PlacementChoices placement = PlacementSection.read(keys);
-    if (keys.has("curve") && placement.kind() == PlacementChoices.Kind.BEST) {
+    if (line.filter(AlongCurve.class::isInstance).isPresent()
+        && placement.kind() == PlacementChoices.Kind.BEST) {
       keys.fault(
           "placement",
           "a best placement is looked for along an AB line only, not along a curve",

@@ -9,8 +9,10 @@ import static org.lynchet.prescription.zone.SamplePlans.seeding;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.zone.CurvedFields;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.SamplePlans;
 
@@ -110,5 +112,22 @@ class FieldMachinesTest {
     assertThat(driven)
         .extracting(one -> one.machineName() + " in " + one.crop())
         .containsExactly("corn-head in corn", "grain-head in soybean");
+  }
+
+  /** Along a curve a pass is as long as the circle on which the machine's middle is driven. */
+  @Test
+  void alongACurvePassesAreAsLongAsTheirCircles() throws RejectedException {
+    Plan plan = cornAndSoybean().sprayer(90, 10.0).combine("combine", 30).plan();
+    List<CropDriving> driven = Driving.of(FieldLayout.of(plan, CurvedFields.ring(null))).all();
+    assertThat(driven).hasSize(6);
+    for (CropDriving one : driven) {
+      double circles =
+          one.chosen().trips().stream()
+              .mapToDouble(trip -> CurvedFields.RADIUS + trip.pass().centreMetres())
+              .map(radius -> 2 * CurvedFields.HALF_ANGLE * radius)
+              .sum();
+      assertThat(one.chosen().inRowMetres()).as(one.machineName()).isCloseTo(circles, within(0.1));
+      assertThat(one.chosen().gapMetres()).isCloseTo(0, within(1e-6));
+    }
   }
 }

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lynchet.formats.Fault;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.PlanFile;
@@ -62,6 +64,17 @@ class PlanLightTest {
     assertThat(request.rows().subList(10, 13))
         .extracting(CanopyRow::product)
         .containsExactly("short-106", "short-106", "bean-2.4");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'curve: contour.csv', guidance.curve",
+    "'ab-line: {file: taskdata.zip}', guidance.ab-line.file"
+  })
+  void aLineInAFileIsRefused(String line, String key) {
+    List<Fault> faults = faults(PLAN.replaceFirst("ab-line: \\{[^}]*}", line));
+    assertThat(faults).hasSize(1);
+    assertThat(faults.get(0).where()).endsWith(key);
   }
 
   @Test

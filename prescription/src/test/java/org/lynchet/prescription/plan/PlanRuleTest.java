@@ -61,6 +61,12 @@ class PlanRuleTest {
             "guidance.curve",
             "an AB line and a curve are given",
             "one of ab-line and curve"),
+        row(
+            "ab-line: " + line + "\n  ab-line-is: strip-edge\n  placement: best",
+            "curve: lines.csv\n  placement: §best",
+            "guidance.placement",
+            "along an AB line only",
+            "fixed, with a curve"),
         row("ab-line: " + line, "curve: §{line: 1}", "guidance.curve", "'file' is missing", "file"),
         row(
             "ab-line: " + line,

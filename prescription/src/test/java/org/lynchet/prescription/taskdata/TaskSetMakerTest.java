@@ -6,15 +6,21 @@ import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
 import static org.lynchet.prescription.zone.SamplePlans.field;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.formats.isoxml.TaskSet.Task;
+import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.zone.CurvedFields;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.SamplePlans;
 import org.lynchet.prescription.zone.Zone;
@@ -106,6 +112,25 @@ class TaskSetMakerTest {
               assertThat(line.points().get(0).y).isLessThan(line.points().get(1).y);
               assertThat(line.spacingMillimetres()).isEqualTo(9144);
             });
+  }
+
+  /** ISO 11783-10: guidance pattern type 3 is a curve, of reference A, guidance points and B. */
+  @ParameterizedTest
+  @EnumSource
+  void alongACurveGuidanceIsTheCurveAndACurveForEachPass(TaskSet.Version version) throws Exception {
+    Plan plan = cornAndSoybean().taskData(version).plan();
+    FieldLayout layout = FieldLayout.of(plan, CurvedFields.ring(null));
+    var lines = TaskSetMaker.of(layout).partFields().get(0).lines();
+    assertThat(lines).hasSize(1 + layout.passes().size()).allMatch(l -> l.kind() == Kind.CURVE);
+    assertThat(lines.get(0).name()).isEqualTo("curve");
+    assertThat(lines.get(0).points()).hasSameSizeAs(((Curve) layout.guidance()).points());
+    for (int i = 0; i < layout.passes().size(); i++) {
+      List<Coordinate> sent = lines.get(1 + i).points();
+      Coordinate[] drawn = layout.passes().get(i).line().getCoordinates();
+      // South to north, from where the pass begins to where it ends: 9 decimals, each rounded once
+      assertThat(sent.get(0).distance(drawn[0])).isLessThan(3e-9);
+      assertThat(sent.get(sent.size() - 1).distance(drawn[drawn.length - 1])).isLessThan(3e-9);
+    }
   }
 
   @Test

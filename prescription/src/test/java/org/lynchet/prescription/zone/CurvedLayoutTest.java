@@ -2,6 +2,7 @@ package org.lynchet.prescription.zone;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.lynchet.prescription.zone.CurvedFields.withCurve;
 import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
 import static org.lynchet.prescription.zone.SamplePlans.field;
 
@@ -16,8 +17,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.lynchet.geometry.frame.PlaneFrame;
-import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.driving.PlanterDriving;
 import org.lynchet.prescription.fault.RejectedException;
@@ -131,17 +130,6 @@ class CurvedLayoutTest {
 
   private static FieldLayout layout(List<Coordinate> curve) throws RejectedException {
     return FieldLayout.of(plan(), withCurve(field(FIELD), curve));
-  }
-
-  private static FieldData withCurve(FieldData field, List<Coordinate> curve) {
-    PlaneFrame plane =
-        PlaneFrame.centredOn(SamplePlans.A.longitudeDegrees(), SamplePlans.A.latitudeDegrees());
-    return new FieldData(
-        field.boundary(),
-        field.managementZones(),
-        Curve.through(curve, plane, field.boundary().getEnvelopeInternal()),
-        List.of(),
-        field.waterways());
   }
 
   private static Coordinate at(double x, double y) {
