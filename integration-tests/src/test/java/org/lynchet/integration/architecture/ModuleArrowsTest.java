@@ -64,6 +64,10 @@ class ModuleArrowsTest {
   @ArchTest static final ArchRule PICOCLI_ONLY_IN_CLI = only("picocli..", "prescription.cli");
 
   @ArchTest
+  static final ArchRule SOLARPOSITIONING_ONLY_IN_LIGHT =
+      only("net.e175.klaus..", "prescription.light");
+
+  @ArchTest
   static final ArchRule COMMONS_CSV_ONLY_IN_CSV = only("org.apache.commons.csv..", "formats.csv");
 
   @ArchTest
