@@ -63,6 +63,16 @@ class LightIT {
   }
 
   @Test
+  void optionsThatNeedAFolderAndDatesThatAreNoneAreWrongUsage() throws Exception {
+    Run png = light("--png");
+    assertThat(png.exitCode()).isEqualTo(2);
+    assertThat(png.err()).contains("--force, --png and --dates go with --out");
+    Run june = light("--out", "a", "--dates", "june");
+    assertThat(june.exitCode()).isEqualTo(2);
+    assertThat(june.err()).contains("'june' is not a date; write it like 2027-06-21");
+  }
+
+  @Test
   void refusesDaysThatAreNotOfTheSeason() throws Exception {
     Run run = light("--out", "a", "--dates", "2025-01-21");
     assertThat(run.exitCode()).isEqualTo(3);
