@@ -17,10 +17,10 @@ class LightIT {
   @TempDir Path folder;
 
   private Run light(String... arguments) throws IOException, InterruptedException {
-    Example example = Example.copyInto(folder);
+    Path plan = Program.examples().resolve("sandhill-east").resolve("plan.yaml");
     String[] all = new String[arguments.length + 2];
     all[0] = "light";
-    all[1] = example.plan().toString();
+    all[1] = plan.toString();
     System.arraycopy(arguments, 0, all, 2, arguments.length);
     return Program.jar().run(folder, all);
   }
