@@ -6,12 +6,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lynchet.formats.csv.VertexCsv;
 import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.geopackage.GeoPackage;
+import org.lynchet.formats.isoxml.TaskData;
+import org.lynchet.formats.kml.Kml;
 import org.lynchet.formats.shapefile.Shapefile;
 
 /**
@@ -47,6 +54,52 @@ class MutationTest {
     Path file = folder.resolve("a.csv");
     Files.writeString(file, "lon,lat,part,ring\n0,0,1,0\n1.5,0,1,0\n\"1\",1,1,0\n0,1,1,0\n");
     mutate(file, file, VertexCsv.reader(), 3000);
+  }
+
+  @Test
+  void kml() throws IOException {
+    Path file = folder.resolve("a.kml");
+    Kml.write(List.of(Samples.planting()), file);
+    mutate(file, file, Kml.reader(""), 3000);
+  }
+
+  @Test
+  void geoPackage() throws IOException {
+    Path file = folder.resolve("a.gpkg");
+    GeoPackage.write(List.of(Samples.planting()), LocalDate.of(2000, 1, 1), file);
+    mutate(file, file, GeoPackage.reader(""), 2000);
+  }
+
+  @Test
+  void taskData() throws IOException {
+    Path file = folder.resolve("TASKDATA.XML");
+    String ring =
+        "<PNT A='2' C='43' D='-94'/><PNT A='2' C='43' D='-93'/><PNT A='2' C='44' D='-93'/>";
+    Files.writeString(
+        file,
+        "<ISO11783_TaskData VersionMajor='4' VersionMinor='3'><PFD A='PFD1' C='x' D='1'><PLN A='1'>"
+            + "<LSG A='1'>"
+            + ring
+            + "</LSG></PLN><GGP A='GGP1'><GPN A='GPN1' C='1'><LSG A='5'>"
+            + ring
+            + "</LSG></GPN></GGP></PFD><TSK A='TSK1' G='1' H='0'><TZN A='0'><PDV A='000B' B='1'/>"
+            + "<PLN A='2'><LSG A='1'>"
+            + ring
+            + "</LSG></PLN></TZN></TSK></ISO11783_TaskData>");
+    mutate(file, file, MutationTest::checkedAndRead, 3000);
+    byte[] whole = Files.readAllBytes(file);
+    Path zip = folder.resolve("t.zip");
+    try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
+      out.putNextEntry(new ZipEntry("TASKDATA/TASKDATA.XML"));
+      out.write(whole);
+    }
+    mutate(zip, zip, TaskData.boundaryReader("PFD1"), 2000);
+  }
+
+  /** The check says what is wrong and never fails, whatever it is given. */
+  private static FeatureTable checkedAndRead(Path file) throws FormatException {
+    assertThat(TaskData.check(file)).hasSizeLessThanOrEqualTo(FaultList.LIMIT + 1);
+    return TaskData.boundaryReader("PFD1").read(file);
   }
 
   private void mutate(Path damaged, Path read, FeatureReader reader, int times) throws IOException {

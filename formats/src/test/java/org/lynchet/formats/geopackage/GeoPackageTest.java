@@ -11,9 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.io.ParseException;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.ExternalTool;
@@ -157,6 +159,19 @@ class GeoPackageTest {
     assertThatThrownBy(() -> GeoPackage.reader("").read(missing))
         .isInstanceOf(FormatException.class);
     assertThat(missing).doesNotExist();
+  }
+
+  /** 2147483647 rings in a blob of 60 bytes: refused before there is room made for them. */
+  @Test
+  void absurdCountsAreRefused() throws Exception {
+    byte[] blob = Objects.requireNonNull(Blob.of(Samples.wkt(Samples.HOLED), 4326));
+    int rings = 8 + 32 + 5;
+    byte[] most = {-1, -1, -1, 127};
+    System.arraycopy(most, 0, blob, rings, 4);
+    assertThatThrownBy(() -> Blob.read(blob)).isInstanceOf(ParseException.class);
+    byte[] points = Objects.requireNonNull(Blob.of(Samples.wkt(Samples.HOLED), 4326));
+    System.arraycopy(most, 0, points, rings + 4, 4);
+    assertThatThrownBy(() -> Blob.read(points)).isInstanceOf(ParseException.class);
   }
 
   /** A view can run any query that its maker likes, and keep a reader busy for ever. */

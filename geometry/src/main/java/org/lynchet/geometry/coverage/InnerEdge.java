@@ -30,11 +30,11 @@ final class InnerEdge {
   /** How far the buffer may simplify its input, as a share of its width: 0.2 mm of 20 m. */
   private static final double SIMPLIFY_FACTOR = 1e-5;
 
-  /** A boundary of more vertices is simplified more: its arcs took over 512 MB. */
+  /** A boundary of more vertices is thinned first: its arcs took over 512 MB. */
   private static final int MANY_VERTICES = 20_000;
 
-  /** How far, in metres, the buffer may simplify such a boundary. */
-  private static final double SIMPLIFY_MANY = 0.1;
+  /** How far, in metres, thinning may move the course. */
+  private static final double THIN_MANY = 0.006;
 
   /** An edge is halved only if both halves are shorter by this much. */
   private static final double SHRINKS = 0.9;
@@ -50,13 +50,17 @@ final class InnerEdge {
   /**
    * What is left inside a headland.
    *
-   * @param area a valid polygon or multipolygon
+   * @param area a valid polygon or multipolygon, the area on the left of its rings
    * @param widthMetres above 0
    * @return polygons whose rings may touch or cross by millimetres where the area is about two
    *     headlands wide
    */
   static Geometry inside(Geometry area, double widthMetres) {
-    Geometry drawn = drawn(area, -widthMetres);
+    Geometry shown =
+        area.getNumPoints() > MANY_VERTICES
+            ? ThinnedBoundary.of(area, widthMetres, THIN_MANY)
+            : area;
+    Geometry drawn = drawn(shown, -widthMetres);
     return drawn.isEmpty() ? drawn : new InnerEdge(area.getBoundary(), widthMetres).settle(drawn);
   }
 
@@ -73,10 +77,7 @@ final class InnerEdge {
 
   private static Geometry drawn(Geometry around, double distance) {
     BufferParameters parameters = new BufferParameters(QUADRANT_SEGMENTS);
-    parameters.setSimplifyFactor(
-        around.getNumPoints() > MANY_VERTICES
-            ? SIMPLIFY_MANY / Math.abs(distance)
-            : SIMPLIFY_FACTOR);
+    parameters.setSimplifyFactor(SIMPLIFY_FACTOR);
     return BufferOp.bufferOp(around, distance, parameters);
   }
 

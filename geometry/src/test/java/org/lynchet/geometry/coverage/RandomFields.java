@@ -46,10 +46,15 @@ final class RandomFields {
 
   /** A disc with a jagged edge of many vertices, as outlines from rasters and drives are. */
   static Polygon jagged(Random random, double radius, int size) {
+    return jagged(random, radius, size, 2);
+  }
+
+  /** The same with jags of up to so many metres. */
+  static Polygon jagged(Random random, double radius, int size, double jag) {
     Coordinate[] ring = new Coordinate[size + 1];
     for (int i = 0; i < size; i++) {
       double angle = 2 * Math.PI * i / size;
-      double r = radius + 2 * random.nextDouble() + 40 * Math.sin(5 * angle);
+      double r = radius + jag * random.nextDouble() + 40 * Math.sin(5 * angle);
       ring[i] = new Coordinate(r * Math.cos(angle), r * Math.sin(angle));
     }
     ring[size] = ring[0].copy();

@@ -67,6 +67,10 @@ class ModuleArrowsTest {
   static final ArchRule SQLITE_ONLY_IN_GEOPACKAGE = only("org.sqlite..", "formats.geopackage");
 
   @ArchTest
+  static final ArchRule SOLARPOSITIONING_ONLY_IN_LIGHT =
+      only("net.e175.klaus..", "prescription.light");
+
+  @ArchTest
   static final ArchRule COMMONS_CSV_ONLY_IN_CSV = only("org.apache.commons.csv..", "formats.csv");
 
   @ArchTest

@@ -45,6 +45,9 @@ class RulesBiteTest {
         arguments("GEOTOOLS_ONLY_IN_CRS", of("formats.kml.A", "org.geotools.referencing.CRS f;")),
         arguments("PICOCLI_ONLY_IN_CLI", of("prescription.plan.A", "picocli.CommandLine f;")),
         arguments(
+            "SOLARPOSITIONING_ONLY_IN_LIGHT",
+            of("prescription.plan.A", "net.e175.klaus.solarpositioning.SPA f;")),
+        arguments(
             "COMMONS_CSV_ONLY_IN_CSV", of("formats.kml.A", "org.apache.commons.csv.CSVFormat f;")),
         arguments(
             "NOBODY_USES_THE_COMMAND_LINE",

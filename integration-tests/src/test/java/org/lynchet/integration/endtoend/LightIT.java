@@ -17,10 +17,10 @@ class LightIT {
   @TempDir Path folder;
 
   private Run light(String... arguments) throws IOException, InterruptedException {
-    Example example = Example.copyInto(folder);
+    Path plan = Program.examples().resolve("sandhill-east").resolve("plan.yaml");
     String[] all = new String[arguments.length + 2];
     all[0] = "light";
-    all[1] = example.plan().toString();
+    all[1] = plan.toString();
     System.arraycopy(arguments, 0, all, 2, arguments.length);
     return Program.jar().run(folder, all);
   }
@@ -60,6 +60,16 @@ class LightIT {
     try (var files = Files.list(folder.resolve("a"))) {
       assertThat(files).hasSize(3);
     }
+  }
+
+  @Test
+  void optionsThatNeedAFolderAndDatesThatAreNoneAreWrongUsage() throws Exception {
+    Run png = light("--png");
+    assertThat(png.exitCode()).isEqualTo(2);
+    assertThat(png.err()).contains("--force, --png and --dates go with --out");
+    Run june = light("--out", "a", "--dates", "june");
+    assertThat(june.exitCode()).isEqualTo(2);
+    assertThat(june.err()).contains("'june' is not a date; write it like 2027-06-21");
   }
 
   @Test

@@ -25,8 +25,13 @@ import org.lynchet.prescription.zone.Zone;
  */
 record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, List<String> thin) {
 
-  /** Vertices lie on a grid of 4 nm: parcels of some square metres can be off by this much. */
-  private static final double GRID_SQUARE_METRES = 1e-7;
+  /**
+   * Vertices lie on a grid of 4 nm, and a node on the boundary moves by half a step at most:
+   * parcels of some square metres can be off by this much for each metre of boundary.
+   */
+  private static final double GRID_METRES = 2e-9;
+
+  private static final double METRES_PER_DEGREE = 111_320;
 
   /**
    * Reads the parcel's files, lays the plan out and looks at the zones.
@@ -68,7 +73,8 @@ record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, Lis
     }
     double field = layout.areaSquareMetres();
     double off = Math.abs(sum - field);
-    if (!(off <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
+    double grid = GRID_METRES * METRES_PER_DEGREE * layout.boundary().getLength();
+    if (!(off <= Math.max(1e-9 * field, Math.max(grid, 1e-7)))) {
       wrong.add(id + ": zones sum to " + sum + " m2, the field has " + field);
     }
     double sprayed = 0;

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
     header = "Tells which strip widths suit the machines of a plan.",
     description = {
       "%nTries whole numbers of planter passes up to fit.max-strip-width (default 120 ft) for each"
-          + " strip of the pattern and works out what every other machine does on them. A candidate"
+          + " crop of the pattern and works out what every other machine does on them. A candidate"
           + " fits if no machine is off by more than fit.tolerance (default 2 in) a pass.%n"
     },
     footerHeading = "%nExamples:%n",

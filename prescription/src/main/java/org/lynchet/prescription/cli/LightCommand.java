@@ -14,6 +14,7 @@ import org.lynchet.prescription.workflow.LightFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -69,6 +70,7 @@ final class LightCommand implements Callable<Integer> {
   @Option(
       names = "--dates",
       split = ",",
+      converter = DateOption.class,
       paramLabel = "DATE",
       description =
           "Up to three days of the shade picture, year-month-day. Default: at 40, 60 and 80 %% of the"
@@ -83,6 +85,10 @@ final class LightCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RejectedException {
+    if (out == null && (force || png || !dates.isEmpty())) {
+      throw new ParameterException(
+          spec.commandLine(), "--force, --png and --dates go with --out: name a folder.");
+    }
     PlanForecast forecast = PlanForecast.of(PlanFile.read(plan));
     Path folder = out;
     LightFiles files =

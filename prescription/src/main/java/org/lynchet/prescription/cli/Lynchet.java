@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       FitCommand.class,
       LightCommand.class,
       CheckCommand.class,
+      ConvertCommand.class,
       GenerateCompletion.class
     },
     footerHeading = "%nExamples:%n",
@@ -30,6 +31,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",
+      "  lynchet convert taskdata.zip#PFD1 --to geojson field.geojson",
       "  source <(lynchet generate-completion)        completion in bash and zsh",
       "",
       "Results go to standard output, everything else to standard error. NO_COLOR turns colours off.",

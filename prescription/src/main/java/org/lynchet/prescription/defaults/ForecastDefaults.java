@@ -57,9 +57,15 @@ public final class ForecastDefaults {
     }
   }
 
-  /** The crops whose canopies are known. */
+  /** The crops whose canopies and responses are known. */
   public List<String> crops() {
     return root.path("canopies").properties().stream().map(Map.Entry::getKey).toList();
+  }
+
+  /** The name by which the file has a crop; the name given if it has none. */
+  public String nameOf(String crop) {
+    String name = text("other-names." + crop);
+    return name.isEmpty() ? crop : name;
   }
 
   /** Whether there is a value. */

@@ -31,16 +31,20 @@ public final class FitTable {
   private String render(Fit fit) {
     List<Candidate> candidates = fit.candidates();
     List<Candidate> fitting = candidates.stream().filter(Candidate::fits).toList();
-    line(
-        "%d ways to lay %s out in strips of at most %s; %d fit to %s a pass",
-        candidates.size(),
+    String crops =
         request.strips().stream()
             .map(FitRequest.StripChoice::crop)
             .distinct()
-            .collect(Collectors.joining(" and ")),
-        length(fit.widestTriedMetres()),
-        fitting.size(),
-        written(request.tolerance()));
+            .collect(Collectors.joining(" and "));
+    wrap(
+        String.valueOf(candidates.size()),
+        String.format(
+            Locale.ROOT,
+            "ways to lay %s out in strips of at most %s; %d fit to %s a pass",
+            crops,
+            length(fit.widestTriedMetres()),
+            fitting.size(),
+            written(request.tolerance())));
     if (!fit.complete()) {
       line(
           "Wider strips, up to %s, were not tried: too many ways; lower fit.max-strip-width",
@@ -86,16 +90,31 @@ public final class FitTable {
   }
 
   private void candidate(int rank, Candidate candidate) {
-    line(
-        "%4d  %-46s %9s  %-13s %-13s%s",
-        rank,
+    String strips =
         candidate.strips().stream()
             .map(s -> s.rows() + " rows " + s.crop() + " " + length(s.widthMetres()))
-            .collect(Collectors.joining(", ")),
-        length(candidate.periodMetres()),
-        shares(candidate, StripWidth::share),
-        shares(candidate, StripWidth::borderRowShare),
-        candidate.planned() ? "  *" : "");
+            .collect(Collectors.joining(", "));
+    String period = length(candidate.periodMetres());
+    String land = shares(candidate, StripWidth::share);
+    String border = shares(candidate, StripWidth::borderRowShare);
+    String planned = candidate.planned() ? "  *" : "";
+    String row =
+        String.format(
+            Locale.ROOT,
+            "%4d  %-46s %9s  %-13s %-13s%s",
+            rank,
+            strips,
+            period,
+            land,
+            border,
+            planned);
+    if (row.length() <= WIDTH) {
+      line("%s", row);
+    } else {
+      String figures =
+          "; period " + period + "; crop shares " + land + "; border rows " + border + planned;
+      wrap(String.format(Locale.ROOT, "%4d ", rank), strips + figures);
+    }
     for (MachineFit machine : candidate.machines()) {
       wrap(machine(machine));
     }
@@ -182,7 +201,11 @@ public final class FitTable {
   }
 
   private void wrap(String words) {
-    StringBuilder current = new StringBuilder("     ");
+    wrap("     ", words);
+  }
+
+  private void wrap(String first, String words) {
+    StringBuilder current = new StringBuilder(first);
     for (String word : words.split(" ", -1)) {
       if (current.length() + 1 + word.length() > WIDTH) {
         text.append(current).append('\n');

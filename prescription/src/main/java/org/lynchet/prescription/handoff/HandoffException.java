@@ -8,7 +8,8 @@ public final class HandoffException extends Exception {
 
   private final List<String> differences;
 
-  HandoffException(List<String> differences) {
+  /** Takes every difference, at least one. */
+  public HandoffException(List<String> differences) {
     super("what was written does not read back as meant: " + differences.get(0));
     this.differences = List.copyOf(differences);
   }

@@ -55,12 +55,14 @@ final class PlanCanopies {
     LocalDate maturity = first(ofProduct.maturity(), ofCrop.maturity());
     boolean whole =
         Stream.of(height, leaf, extinction, planting, maturity).allMatch(value -> value != null);
-    if (!defaults.crops().contains(crop) && !whole) {
+    String known = defaults.nameOf(crop);
+    boolean hasDefaults = defaults.crops().contains(known);
+    if (!hasDefaults && !whole) {
       refuse(crop);
       return Optional.empty();
     }
-    String key = "canopies." + crop + ".";
-    String shape = defaults.crops().contains(crop) ? key : "canopies.soybean.";
+    String key = "canopies." + known + ".";
+    String shape = hasDefaults ? key : "canopies.soybean.";
     LocalDate from = planting == null ? usualPlanting(key) : planting;
     LocalDate to =
         maturity == null

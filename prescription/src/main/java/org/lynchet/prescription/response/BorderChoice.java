@@ -1,10 +1,8 @@
 package org.lynchet.prescription.response;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.light.CanopyRow;
 import org.lynchet.prescription.light.CanopyTraits;
@@ -141,27 +139,16 @@ public final class BorderChoice {
         .toList();
   }
 
-  /** The best that one block of the plan can say: as many rows on both sides, or one side only. */
+  /** One block of the plan says the same number for both sides: the larger of the two. */
   private static @Nullable Proposal proposal(List<Side> sides) {
-    List<Proposal> proposals = new ArrayList<>();
-    for (Side side : sides) {
-      if (side.best() > 0) {
-        proposals.add(
-            new Proposal(
-                side.best(),
-                side.left() ? "left" : "right",
-                side.choices().get(side.best()).landGain()));
-      }
+    List<Side> worth = sides.stream().filter(side -> side.best() > 0).toList();
+    if (worth.isEmpty()) {
+      return null;
     }
-    OptionalInt most = sides.stream().mapToInt(side -> side.choices().size() - 1).min();
-    for (int rows = 1; sides.size() == 2 && rows <= most.orElse(0); rows++) {
-      int n = rows;
-      double gain = sides.stream().mapToDouble(side -> side.choices().get(n).landGain()).sum();
-      if (sides.stream().allMatch(side -> side.choices().get(n).landGain() >= WORTH_IT)) {
-        proposals.add(new Proposal(rows, "both", gain));
-      }
-    }
-    return proposals.stream().max(Comparator.comparingDouble(Proposal::landGain)).orElse(null);
+    int rows = worth.stream().mapToInt(Side::best).max().orElseThrow();
+    double gain = worth.stream().mapToDouble(side -> side.choices().get(rows).landGain()).sum();
+    String which = worth.size() == 2 ? "both" : worth.get(0).left() ? "left" : "right";
+    return new Proposal(rows, which, gain);
   }
 
   private String crop(int strip) {

@@ -43,13 +43,13 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
       PlannedResponse own = plan.forecast().responses().get(crop);
       if (own != null) {
         byCrop.put(crop, new Response(new Range(own.low(), own.typical(), own.high()), kept));
-      } else if (defaults.has("response." + crop + ".low")) {
-        byCrop.put(crop, new Response(range(defaults, "response." + crop), kept));
+      } else if (defaults.crops().contains(defaults.nameOf(crop))) {
+        byCrop.put(crop, new Response(range(defaults, "response." + defaults.nameOf(crop)), kept));
       } else {
         faults.add(
             "nothing is known of how the yield of " + crop + " answers to light",
             plan.file() + " forecast.response",
-            "defaults are there for corn and soybean",
+            "defaults are there for " + String.join(", ", defaults.crops()),
             "add forecast.response." + crop + " with low, typical and high");
       }
     }

@@ -35,7 +35,10 @@ final class ShortHeights {
     List<OfStrip> strips = new ArrayList<>();
     heights.forEach(
         (strip, ofRows) -> {
-          String key = "canopies." + crops.get(strip) + ".short-stature-height-metres";
+          String key =
+              "canopies."
+                  + defaults.nameOf(crops.getOrDefault(strip, ""))
+                  + ".short-stature-height-metres";
           if (ofRows.size() > 1) {
             strips.add(new OfStrip(strip, ofRows.first()));
           } else if (defaults.has(key)) {

@@ -10,13 +10,13 @@ import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 
 /** Rounds places to what task data carries: nine decimals of a degree, 0.1 mm. */
-final class SentPlaces {
+public final class SentPlaces {
   private static final double SCALE = 1e9;
 
   private SentPlaces() {}
 
   /** The polygons of some areas as one multipolygon, rounded. */
-  static MultiPolygon area(List<Geometry> areas) {
+  public static MultiPolygon area(List<Geometry> areas) {
     List<Polygon> parts = new ArrayList<>();
     for (Geometry area : areas) {
       for (int i = 0; i < area.getNumGeometries(); i++) {

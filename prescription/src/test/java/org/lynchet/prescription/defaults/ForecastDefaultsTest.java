@@ -48,6 +48,8 @@ class ForecastDefaultsTest {
       assertThat(defaults.number(key + "typical")).isLessThan(defaults.number(key + "high"));
     }
     assertThat(defaults.all()).extracting(Sourced::key).doesNotHaveDuplicates();
+    assertThat(defaults.nameOf("maize")).isEqualTo("corn");
+    assertThat(defaults.nameOf("sorghum")).isEqualTo("sorghum");
     assertThat(defaults.has("canopies.sorghum.extinction")).isFalse();
     assertThatThrownBy(() -> defaults.number("canopies.sorghum.extinction"))
         .isInstanceOf(IllegalArgumentException.class);

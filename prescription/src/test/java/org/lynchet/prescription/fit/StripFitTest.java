@@ -189,10 +189,12 @@ class StripFitTest {
   @Test
   void fourCropsAreTriedInFull() {
     Requests crops = Requests.inFeet().crop("corn", 6).crop("oat", 6).crop("soybean", 6);
-    Fit fit = StripFit.search(crops.crop("wheat", 6).boom(90, 5).header(30).toolbar(15).upTo(120));
+    FitRequest request = crops.crop("wheat", 6).boom(90, 5).header(30).toolbar(15).upTo(120);
+    Fit fit = StripFit.search(request);
 
     assertThat(fit.complete()).isTrue();
     assertThat(fit.candidates()).hasSize(8 * 8 * 8 * 8);
+    assertThat(FitTable.of(request, fit).lines()).allMatch(line -> line.length() <= 100);
   }
 
   /** Seven widths for each of five crops are 16,807 ways; eight would be more than are tried. */

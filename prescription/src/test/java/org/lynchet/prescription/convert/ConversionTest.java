@@ -1,0 +1,103 @@
+package org.lynchet.prescription.convert;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lynchet.formats.Column;
+import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.intake.InputTable;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
+
+/** Takes invented boundaries from format to format. */
+class ConversionTest {
+  private static final String SQUARE =
+      "[[[-94.1,43.55],[-94.09,43.55],[-94.09,43.56],[-94.1,43.56],[-94.1,43.55]],"
+          + "[[-94.097,43.553],[-94.097,43.554],[-94.096,43.554],[-94.096,43.553],[-94.097,43.553]]]";
+
+  @TempDir Path folder;
+  private Path first = Path.of("");
+
+  @BeforeEach
+  void writeFirst() throws IOException {
+    String feature =
+        "{\"type\":\"Feature\",\"properties\":{\"name of field\":%s,\"NAME OF FIELD\":%s,"
+            + "\"ha\":%s,\"dry\":%s},\"geometry\":{\"type\":\"%s\",\"coordinates\":%s}}";
+    first =
+        Files.writeString(
+            folder.resolve("first.geojson"),
+            "{\"type\":\"FeatureCollection\",\"features\":["
+                + feature.formatted("\"North \"", "1", "89.25", "true", "Polygon", SQUARE)
+                + ","
+                + feature.formatted(
+                    "null", "2", "0.001", "false", "MultiPolygon", "[" + SQUARE + "]")
+                + "]}");
+  }
+
+  /** All the way round: what comes out last has the areas that went in. */
+  @Test
+  void boundariesGoRoundThroughAllFormats() throws Exception {
+    Path shp = convert(first.toString(), Format.SHAPEFILE, "a.shp");
+    Path gpkg = convert(shp.toString(), Format.GEOPACKAGE, "b.gpkg");
+    Path kml = convert(gpkg + "#a", Format.KML, "c.kml");
+    Path zip = convert(kml + "#a", Format.ISOXML, "d.zip");
+    Path last = convert(zip + "#PFD2", Format.GEOJSON, "e.geojson");
+    FeatureTable table = InputTable.read(last.toString(), new ArrayList<>());
+    assertThat(table.features()).hasSize(1);
+    FeatureTable before = InputTable.read(first.toString(), new ArrayList<>());
+    assertThat(table.features().get(0).geometry().equalsTopo(before.features().get(1).geometry()))
+        .isTrue();
+    try (Stream<Path> all = Files.list(folder)) {
+      assertThat(all.map(Path::getFileName).map(Path::toString))
+          .noneMatch(name -> name.startsWith("."));
+    }
+  }
+
+  @Test
+  void columnsAreFittedToAShapefile() throws Exception {
+    FeatureTable table =
+        Shapefile.reader().read(convert(first.toString(), Format.SHAPEFILE, "a.shp"));
+    assertThat(table.columns())
+        .extracting(Column::name)
+        .containsExactly("NAME_OF_FI", "NAME_OF__2", "HA", "DRY");
+    assertThat(table.features().get(0).values()).containsExactly("North", 1.0, 89.25, true);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "first.geojson; KML; out.txt; the name does not end",
+        "first.geojson; GEOJSON; first.geojson; it is there already",
+        "none.geojson; KML; out.kml; no such file",
+        "first.geojson; KML; no/such/folder/out.kml; cannot write",
+      })
+  void whatCannotBeDoneIsToldAndNothingIsLeft(String in, Format format, String out, String what)
+      throws IOException {
+    RejectedException rejected =
+        catchThrowableOfType(
+            RejectedException.class, () -> convert(folder.resolve(in).toString(), format, out));
+    assertThat(rejected).isNotNull();
+    assertThat(rejected.faults()).anySatisfy(f -> assertThat(f.what()).contains(what));
+    try (Stream<Path> all = Files.list(folder)) {
+      assertThat(all).containsExactly(first);
+    }
+  }
+
+  private Path convert(String in, Format format, String out) throws Exception {
+    Path file = folder.resolve(out);
+    assertThat(Conversion.convert(in, format, file, false, new ArrayList<>())).isPositive();
+    return file;
+  }
+}
