@@ -45,6 +45,11 @@ final class KeyWords {
     if (key.has("properties") || key.has("oneOf") || key.has("additionalProperties")) {
       return "keys, see below";
     }
+    if (key.has("anyOf")) {
+      return StreamSupport.stream(key.path("anyOf").spliterator(), false)
+          .map(this::allowed)
+          .collect(Collectors.joining(" or "));
+    }
     JsonNode type = key.path("type");
     return switch (type.isArray() ? type.path(0).asText() : type.asText()) {
       case "boolean" -> "`true`, `false`";

@@ -21,6 +21,7 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.zone.CurvedFields;
+import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.SamplePlans;
 import org.lynchet.prescription.zone.Zone;
@@ -124,9 +125,11 @@ class TaskSetMakerTest {
     assertThat(lines).hasSize(1 + layout.passes().size()).allMatch(l -> l.kind() == Kind.CURVE);
     assertThat(lines.get(0).name()).isEqualTo("curve");
     assertThat(lines.get(0).points()).hasSameSizeAs(((Curve) layout.guidance()).points());
-    for (int i = 0; i < layout.passes().size(); i++) {
-      List<Coordinate> sent = lines.get(1 + i).points();
-      Coordinate[] drawn = layout.passes().get(i).line().getCoordinates();
+    for (DrivenPass pass : layout.passes()) {
+      String name = "(.* )?pass " + pass.pass().number();
+      List<Coordinate> sent =
+          lines.stream().filter(l -> l.name().matches(name)).findFirst().orElseThrow().points();
+      Coordinate[] drawn = pass.line().getCoordinates();
       // South to north, from where the pass begins to where it ends: 9 decimals, each rounded once
       assertThat(sent.get(0).distance(drawn[0])).isLessThan(3e-9);
       assertThat(sent.get(sent.size() - 1).distance(drawn[drawn.length - 1])).isLessThan(3e-9);
