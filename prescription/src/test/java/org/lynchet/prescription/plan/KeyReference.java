@@ -61,6 +61,9 @@ final class KeyReference {
       inside(path, value);
     }
     for (JsonNode form : value.path("oneOf")) {
+      if (!form.has("properties")) {
+        continue;
+      }
       table("## `" + path + "` with " + sign(form), path, form);
       inside(path, form);
     }

@@ -81,6 +81,12 @@ class KeyReferenceTest {
                          "door": {"description": "Left | right.", "enum": ["left", "right"]}}},
                       {"description": "By kind.", "properties": {
                          "kind": {"description": "It.", "const": "barn"}}}]},
+                   "line": {"description": "A line.", "oneOf": [
+                      {"description": "A file.", "type": "string"},
+                      {"description": "A part.", "required": ["file"], "properties": {
+                         "file": {"description": "File.", "type": "string"}}}]},
+                   "share": {"description": "Some.", "anyOf": [
+                      {"type": "integer"}, {"type": "array", "items": {"type": "integer"}}]},
                    "bins": {"description": "Bins.", "type": "array", "items": {
                       "description": "A bin.", "properties": {
                          "size": {"description": "Size.", "$ref": "#/$defs/size", "default": "1 m"}}}},
@@ -97,6 +103,8 @@ class KeyReferenceTest {
     assertThat(reference.lines())
         .containsSubsequence(
             "| `shed` |  | *required* | keys, see below | A shed. |",
+            "| `line` |  |  | text or keys, see below | A line. |",
+            "| `share` |  |  | whole number or list of whole number | Some. |",
             "| `bins` |  |  | list of mappings, see below | Bins. |",
             "| `cows` |  |  | keys, see below | Cows. |",
             "| `turn` | degrees |  | number, from 0 to below 360 | Turn. |",
@@ -104,6 +112,8 @@ class KeyReferenceTest {
             "| `door` |  | *required* | `left`, `right` | Left \\| right. |",
             "## `shed` with `kind: barn`",
             "| `kind` |  |  | `barn` | It. |",
+            "## `line` with `file`",
+            "| `file` |  | *required* | text | File. |",
             "## `bins[]`",
             "| `size` | m | `1 m` | [size](#values) | Size. |",
             "## `cows.NAME`",

@@ -42,12 +42,14 @@ final class KeyWords {
     if (key.has("enum")) {
       return codes(key.path("enum"));
     }
-    if (key.has("properties") || key.has("oneOf") || key.has("additionalProperties")) {
+    if (key.has("properties") || key.has("additionalProperties")) {
       return "keys, see below";
     }
-    if (key.has("anyOf")) {
-      return StreamSupport.stream(key.path("anyOf").spliterator(), false)
+    if (key.has("oneOf") || key.has("anyOf")) {
+      return StreamSupport.stream(
+              key.path(key.has("oneOf") ? "oneOf" : "anyOf").spliterator(), false)
           .map(this::allowed)
+          .distinct()
           .collect(Collectors.joining(" or "));
     }
     JsonNode type = key.path("type");
@@ -66,6 +68,7 @@ final class KeyWords {
     return value.isArray()
         ? StreamSupport.stream(value.spliterator(), false)
             .map(KeyWords::code)
+            .distinct()
             .collect(Collectors.joining(", "))
         : code(value);
   }
