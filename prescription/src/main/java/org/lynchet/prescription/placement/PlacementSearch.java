@@ -14,6 +14,7 @@ import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
+import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.PlanPattern;
 
@@ -53,7 +54,7 @@ public final class PlacementSearch {
     this.plan = plan;
     this.field = field;
     this.pattern = PlanPattern.of(plan);
-    this.inside = InsideHeadland.of(plan, field);
+    this.inside = InsideHeadland.of(plan, field, 0);
   }
 
   /** The result, or nothing if the plan's placement is fixed. */
@@ -107,8 +108,9 @@ public final class PlacementSearch {
   }
 
   private void addCandidates(double turn, List<Candidate> candidates) {
-    SweptField swept = inside.swept(turn);
-    PlacementReader reader = reader(swept);
+    InsideHeadland around = inside(turn);
+    SweptField swept = around.swept(turn);
+    PlacementReader reader = reader(around, swept);
     double min = swept.isEmpty() ? 0 : swept.minOffsetMetres();
     double max = swept.isEmpty() ? 0 : swept.maxOffsetMetres();
     for (double shift : StartOffsets.of(pattern, min, max)) {
@@ -119,12 +121,20 @@ public final class PlacementSearch {
     }
   }
 
-  private PlacementReader reader(SweptField swept) {
-    return new PlacementReader(plan, pattern, swept, inside.headlandSquareMetres());
+  /** A headland along the whole boundary lies where it does whichever way the rows run. */
+  private InsideHeadland inside(double turn) {
+    PlannedHeadland headland = plan.headland();
+    boolean followsRows = headland != null && headland.endAngleDegrees() != null;
+    return followsRows && turn != 0 ? InsideHeadland.of(plan, field, turn) : inside;
+  }
+
+  private PlacementReader reader(InsideHeadland around, SweptField swept) {
+    return new PlacementReader(plan, pattern, swept, around.headlandSquareMetres());
   }
 
   private Placement placement(double turn, double shift) {
-    PlacementReader reader = reader(inside.swept(turn));
+    InsideHeadland around = inside(turn);
+    PlacementReader reader = reader(around, around.swept(turn));
     PlacementTerms terms = reader.read(pattern.shifted(shift));
     return new Placement(
         turn,
