@@ -3,6 +3,8 @@ package org.lynchet.formats;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,6 +35,30 @@ class XmlInputTest {
     XmlElement root = XmlInput.read(out.toBytes(), "a.xml");
     assertThat(root.attributes()).containsOnlyKeys("b").containsValue(text);
     assertThat(root.children()).extracting(XmlElement::text).containsExactly("x & y", "z");
+  }
+
+  /** Such bytes are refused before the JDK's reader prints them on standard error. */
+  @Test
+  void bytesThatAreNotUtf8AreRefusedWithTheirLine() throws FormatException {
+    byte[] latin =
+        "<?xml version='1.0' encoding='utf-8'?>\n\n<a b='\u00fc'/>"
+            .getBytes(StandardCharsets.ISO_8859_1);
+    PrintStream before = System.err;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      FormatException refused =
+          catchThrowableOfType(FormatException.class, () -> XmlInput.read(latin, "a.xml"));
+      assertThat(refused.faults().get(0).what()).isEqualTo("bytes that are not UTF-8");
+      assertThat(refused.faults().get(0).where()).isEqualTo("a.xml line 3");
+    } finally {
+      System.setErr(before);
+    }
+    assertThat(printed.toString(StandardCharsets.UTF_8)).isEmpty();
+    byte[] told =
+        "<?xml version='1.0' encoding='ISO-8859-1'?><a b='\u00fc'/>"
+            .getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(XmlInput.read(told, "a.xml").attribute("b")).isEqualTo("\u00fc");
   }
 
   /** An external entity, as in CWE-611: the file must not be opened, nor its text come back. */
