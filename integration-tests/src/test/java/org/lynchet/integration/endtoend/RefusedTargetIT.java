@@ -85,6 +85,19 @@ class RefusedTargetIT {
     assertRefused(plan(out), out, "cannot write");
   }
 
+  /** A device that is always full: full(4) of the Linux manual pages. */
+  @Test
+  void standardOutputIsFull() throws IOException, InterruptedException {
+    assumeTrue(Files.exists(Path.of("/dev/full")), "no /dev/full");
+    Tools.assumeInstalled("sh");
+    Run run =
+        Program.jar()
+            .behind("sh", "-c", "exec \"$@\" > /dev/full", "sh")
+            .run(folder, "plan", plan.toString(), "--dry-run");
+    assertThat(run.exitCode()).as(run.toString()).isEqualTo(1);
+    assertThat(run.err()).contains("Not all results could be written").doesNotContain("\tat ");
+  }
+
   private static void assertRefused(Run run, Path where, String why) {
     assertThat(run.exitCode()).as(run.toString()).isEqualTo(3);
     assertThat(run.err()).doesNotContain("\tat ").doesNotContain("Exception");

@@ -56,7 +56,8 @@ public final class Lynchet implements Runnable {
 
   private static int run(String[] args) {
     try {
-      return commandLine().execute(args);
+      int code = commandLine().execute(args);
+      return System.out.checkError() ? resultsLost(code) : code;
     } catch (OutOfMemoryError tooLarge) {
       System.err.println(
           "The memory ran out; nothing was written. The files have more vertices than fit.");
@@ -64,6 +65,13 @@ public final class Lynchet implements Runnable {
           "Give the program more, as in LYNCHET_JAVA_OPTS=-Xmx4g, or thin the boundary out.");
       return CommandLine.ExitCode.SOFTWARE;
     }
+  }
+
+  /** A disk that is full, or a reader that has ended. */
+  private static int resultsLost(int code) {
+    System.err.println("Not all results could be written to standard output.");
+    System.err.println("Give it room, or let what reads it read to the end, and run this again.");
+    return code == 0 ? CommandLine.ExitCode.SOFTWARE : code;
   }
 
   static CommandLine commandLine() {
