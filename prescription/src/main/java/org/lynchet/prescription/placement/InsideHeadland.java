@@ -14,10 +14,9 @@ import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.PlanPattern;
 
 /**
- * Holds what of a field is planted in strips: all but the headland, which lies where it does
- * whichever way the rows run.
+ * Holds what of a field is planted in strips: all but the headland.
  *
- * @param parts polygons in the offset frame of the plan's AB line
+ * @param parts polygons in the offset frame of the field's AB line
  * @param headlandSquareMetres area of the headland
  */
 record InsideHeadland(List<Polygon> parts, double headlandSquareMetres) {

@@ -14,6 +14,7 @@ import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
+import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.PlanPattern;
 
@@ -40,6 +41,9 @@ public final class PlacementSearch {
   private final FieldData field;
   private final StripPattern pattern;
   private final InsideHeadland inside;
+
+  /** The field inside the headland, as seen from a line turned about A. */
+  private record Seen(SweptField swept, double headlandSquareMetres) {}
 
   private record Candidate(double turnDegrees, double shiftMetres, double cost) {}
 
@@ -107,8 +111,9 @@ public final class PlacementSearch {
   }
 
   private void addCandidates(double turn, List<Candidate> candidates) {
-    SweptField swept = inside.swept(turn);
-    PlacementReader reader = reader(swept);
+    Seen seen = seen(turn);
+    SweptField swept = seen.swept();
+    PlacementReader reader = reader(seen);
     double min = swept.isEmpty() ? 0 : swept.minOffsetMetres();
     double max = swept.isEmpty() ? 0 : swept.maxOffsetMetres();
     for (double shift : StartOffsets.of(pattern, min, max)) {
@@ -119,12 +124,23 @@ public final class PlacementSearch {
     }
   }
 
-  private PlacementReader reader(SweptField swept) {
-    return new PlacementReader(plan, pattern, swept, inside.headlandSquareMetres());
+  /** A headland all around lies where it does; one where rows end goes with their heading. */
+  private Seen seen(double turn) {
+    PlannedHeadland headland = plan.headland();
+    if (turn == 0 || headland == null || headland.endAngleDegrees() == null) {
+      return new Seen(inside.swept(turn), inside.headlandSquareMetres());
+    }
+    OffsetFrame turned = field.frame().turned(Math.toRadians(turn));
+    InsideHeadland other = InsideHeadland.of(plan, field.withFrame(turned));
+    return new Seen(other.swept(0), other.headlandSquareMetres());
+  }
+
+  private PlacementReader reader(Seen seen) {
+    return new PlacementReader(plan, pattern, seen.swept(), seen.headlandSquareMetres());
   }
 
   private Placement placement(double turn, double shift) {
-    PlacementReader reader = reader(inside.swept(turn));
+    PlacementReader reader = reader(seen(turn));
     PlacementTerms terms = reader.read(pattern.shifted(shift));
     return new Placement(
         turn,
