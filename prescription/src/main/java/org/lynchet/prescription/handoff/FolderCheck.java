@@ -114,7 +114,7 @@ public final class FolderCheck {
       Map<Geometry, List<Object>> zones = new HashMap<>();
       plan.features().forEach(f -> zones.put(f.geometry().norm(), row(plan, f.values())));
       for (WrittenFile file : summary.files()) {
-        for (Format format : HandoffFile.planting(List.of(Format.values()))) {
+        for (Format format : HandoffFile.ofOneTable(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
               && file.path().endsWith(HandoffFile.ending(format))) {
             checkPlanting(file.path(), format, zones);

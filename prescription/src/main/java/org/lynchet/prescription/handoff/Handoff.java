@@ -103,7 +103,7 @@ public final class Handoff {
     List<HandoffFile> tables = new ArrayList<>();
     tables.add(new HandoffFile(FolderCheck.PLAN, Format.GEOJSON, ZoneTable.of(layout)));
     for (String crop : PlantingTable.crops(layout)) {
-      for (Format format : HandoffFile.planting(layout.plan().handoff().formats())) {
+      for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
                 FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
@@ -112,7 +112,7 @@ public final class Handoff {
       }
     }
     for (String crop : layout.spraying().crops()) {
-      for (Format format : layout.plan().handoff().formats()) {
+      for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
                 SPRAYING + "/" + crop + HandoffFile.ending(format),

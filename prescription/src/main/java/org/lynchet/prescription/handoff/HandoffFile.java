@@ -27,12 +27,12 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
  */
 record HandoffFile(String path, Format format, FeatureTable table) {
 
-  /** The formats of planting files: one table in one file. */
-  private static final Set<Format> PLANTING = EnumSet.of(Format.SHAPEFILE, Format.GEOJSON);
+  /** The formats of planting and spraying files: one table in one file. */
+  private static final Set<Format> ONE_TABLE = EnumSet.of(Format.SHAPEFILE, Format.GEOJSON);
 
   /** Those of some formats that hold one table in one file. */
-  static List<Format> planting(Collection<Format> formats) {
-    return formats.stream().filter(PLANTING::contains).toList();
+  static List<Format> ofOneTable(Collection<Format> formats) {
+    return formats.stream().filter(ONE_TABLE::contains).toList();
   }
 
   /** The file name's ending for a format that holds one table. */

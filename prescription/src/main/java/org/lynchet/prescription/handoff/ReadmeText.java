@@ -19,7 +19,7 @@ final class ReadmeText {
     text.append("FILES\n");
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {
-      for (Format format : HandoffFile.planting(layout.plan().handoff().formats())) {
+      for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         String path = FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format);
         text.append(
             "  %-24s prescription for planting %s%s%n"

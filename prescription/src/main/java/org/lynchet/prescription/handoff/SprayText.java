@@ -16,7 +16,7 @@ final class SprayText {
   static String files(FieldLayout layout) {
     StringBuilder text = new StringBuilder();
     for (String crop : layout.spraying().crops()) {
-      for (Format format : layout.plan().handoff().formats()) {
+      for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         String name = "/" + crop + HandoffFile.ending(format);
         text.append(file(Handoff.SPRAYING + name, "what each spray pass sprays of " + crop));
         if (!passes(layout.spraying(), crop).isEmpty()) {
@@ -36,6 +36,9 @@ final class SprayText {
     Spraying spraying = layout.spraying();
     if (spraying.crops().isEmpty()) {
       return "";
+    }
+    if (HandoffFile.ofOneTable(layout.plan().handoff().formats()).isEmpty()) {
+      return "SPRAYING\n  no files: add shapefile or geojson to handoff.formats for them\n\n";
     }
     StringBuilder text = new StringBuilder("SPRAYING\n");
     spraying.crops().forEach(crop -> text.append(boom(spraying, crop)));

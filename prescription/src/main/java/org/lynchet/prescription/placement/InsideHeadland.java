@@ -8,8 +8,6 @@ import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
 import org.lynchet.geometry.coverage.Regions;
-import org.lynchet.geometry.guidance.AbLine;
-import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.geometry.sweep.SweptField;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.zone.FieldData;
@@ -18,18 +16,14 @@ import org.lynchet.prescription.zone.PlanPattern;
 /**
  * Holds what of a field is planted in strips: all but the headland.
  *
- * @param parts polygons in the offset frame of the plan's AB line turned about A
- * @param turnDegrees by how much that line is turned, clockwise
+ * @param parts polygons in the offset frame of the field's AB line
  * @param headlandSquareMetres area of the headland
  */
-record InsideHeadland(List<Polygon> parts, double turnDegrees, double headlandSquareMetres) {
+record InsideHeadland(List<Polygon> parts, double headlandSquareMetres) {
 
-  /** The headland as it is made for rows along the plan's AB line, turned about A. */
-  static InsideHeadland of(Plan plan, FieldData field, double turnDegrees) {
-    OffsetFrame frame =
-        turnDegrees == 0 ? field.frame() : field.frame().turned(Math.toRadians(turnDegrees));
-    FieldShape shape = FieldShape.of(field.boundary(), frame);
-    @Nullable Headland headland = PlanPattern.headland(plan, new AbLine(frame));
+  static InsideHeadland of(Plan plan, FieldData field) {
+    FieldShape shape = FieldShape.of(field.boundary(), field.frame());
+    @Nullable Headland headland = PlanPattern.headland(plan, field.guidance());
     Coverage whole = Coverage.cut(Regions.divided(shape, headland, List.of()), new double[0]);
     double headlandArea = 0;
     for (Cell cell : whole.cells()) {
@@ -40,12 +34,11 @@ record InsideHeadland(List<Polygon> parts, double turnDegrees, double headlandSq
             .filter(cell -> !cell.region().headland())
             .map(whole::inOffsetFrame)
             .toList(),
-        turnDegrees,
         headlandArea);
   }
 
-  /** Swept as seen from the AB line turned by so much about A, clockwise. */
-  SweptField swept(double degrees) {
-    return SweptField.of(parts, Math.toRadians(degrees - turnDegrees));
+  /** Swept as seen from the AB line turned about A, clockwise. */
+  SweptField swept(double turnDegrees) {
+    return SweptField.of(parts, Math.toRadians(turnDegrees));
   }
 }

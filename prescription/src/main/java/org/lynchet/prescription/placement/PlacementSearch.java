@@ -42,6 +42,9 @@ public final class PlacementSearch {
   private final StripPattern pattern;
   private final InsideHeadland inside;
 
+  /** The field inside the headland, as seen from a line turned about A. */
+  private record Seen(SweptField swept, double headlandSquareMetres) {}
+
   private record Candidate(double turnDegrees, double shiftMetres, double cost) {}
 
   private static final Comparator<Candidate> LEAST_CHANGE =
@@ -54,7 +57,7 @@ public final class PlacementSearch {
     this.plan = plan;
     this.field = field;
     this.pattern = PlanPattern.of(plan);
-    this.inside = InsideHeadland.of(plan, field, 0);
+    this.inside = InsideHeadland.of(plan, field);
   }
 
   /** The result, or nothing if the plan's placement is fixed. */
@@ -108,9 +111,9 @@ public final class PlacementSearch {
   }
 
   private void addCandidates(double turn, List<Candidate> candidates) {
-    InsideHeadland around = inside(turn);
-    SweptField swept = around.swept(turn);
-    PlacementReader reader = reader(around, swept);
+    Seen seen = seen(turn);
+    SweptField swept = seen.swept();
+    PlacementReader reader = reader(seen);
     double min = swept.isEmpty() ? 0 : swept.minOffsetMetres();
     double max = swept.isEmpty() ? 0 : swept.maxOffsetMetres();
     for (double shift : StartOffsets.of(pattern, min, max)) {
@@ -121,20 +124,23 @@ public final class PlacementSearch {
     }
   }
 
-  /** A headland along the whole boundary lies where it does whichever way the rows run. */
-  private InsideHeadland inside(double turn) {
+  /** A headland all around lies where it does; one where rows end goes with their heading. */
+  private Seen seen(double turn) {
     PlannedHeadland headland = plan.headland();
-    boolean followsRows = headland != null && headland.endAngleDegrees() != null;
-    return followsRows && turn != 0 ? InsideHeadland.of(plan, field, turn) : inside;
+    if (turn == 0 || headland == null || headland.endAngleDegrees() == null) {
+      return new Seen(inside.swept(turn), inside.headlandSquareMetres());
+    }
+    OffsetFrame turned = field.frame().turned(Math.toRadians(turn));
+    InsideHeadland other = InsideHeadland.of(plan, field.withFrame(turned));
+    return new Seen(other.swept(0), other.headlandSquareMetres());
   }
 
-  private PlacementReader reader(InsideHeadland around, SweptField swept) {
-    return new PlacementReader(plan, pattern, swept, around.headlandSquareMetres());
+  private PlacementReader reader(Seen seen) {
+    return new PlacementReader(plan, pattern, seen.swept(), seen.headlandSquareMetres());
   }
 
   private Placement placement(double turn, double shift) {
-    InsideHeadland around = inside(turn);
-    PlacementReader reader = reader(around, around.swept(turn));
+    PlacementReader reader = reader(seen(turn));
     PlacementTerms terms = reader.read(pattern.shifted(shift));
     return new Placement(
         turn,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
 import static org.lynchet.prescription.zone.SamplePlans.field;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +13,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
@@ -25,7 +28,9 @@ import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.summary.Summary;
+import org.lynchet.prescription.zone.CurvedFields;
 import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.SamplePlans;
 
 /** Writes one plan in all formats and holds them against each other. */
 class CrossFormatTest {
@@ -46,7 +51,8 @@ class CrossFormatTest {
     out = folder.resolve("out");
     FieldLayout layout =
         FieldLayout.of(
-            cornAndSoybean().headland(1, true).formats(Format.values()).plan(), field(FIELD));
+            cornAndSoybean().headland(1, true).sprayer(90, 10.0).formats(Format.values()).plan(),
+            field(FIELD));
     new Handoff(layout, Summary.of(layout), false).write(out);
   }
 
@@ -62,6 +68,20 @@ class CrossFormatTest {
       both.putAll(totals(reader, "planting/soybean" + ending));
       same(plan, both);
     }
+  }
+
+  /** Files are read back and compared as they are written. */
+  @ParameterizedTest
+  @EnumSource(Format.class)
+  void eachFormatAloneIsWrittenAlongACurve(Format format) throws Exception {
+    SamplePlans plans = cornAndSoybean().headlandAtEnds(1, 30).sprayer(90, 10.0).formats(format);
+    FieldLayout layout = FieldLayout.of(plans.plan(), CurvedFields.ring(null));
+    Path alone = folder.resolve("alone");
+    new Handoff(layout, Summary.of(layout), false).write(alone);
+    boolean oneTable = format == Format.SHAPEFILE || format == Format.GEOJSON;
+    assertThat(Files.exists(alone.resolve("spraying"))).isEqualTo(oneTable);
+    assertThat(Files.readString(alone.resolve("README.txt")))
+        .contains(oneTable ? "spraying/corn" : "no files: add shapefile or geojson");
   }
 
   @Test

@@ -71,7 +71,7 @@ class PlacementOfParcelsTest {
     FieldData field =
         new FieldData(parcel, List.of(), OffsetFrame.onHeading(plane, centre, 13), List.of());
     StripPattern pattern = PlanPattern.of(plan);
-    InsideHeadland inside = InsideHeadland.of(plan, field, 0);
+    InsideHeadland inside = InsideHeadland.of(plan, field);
     if (inside.parts().isEmpty()) {
       return;
     }

@@ -2,13 +2,10 @@ package org.lynchet.prescription.placement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -75,30 +72,8 @@ triangle           | POLYGON((0 0, 260 40, 90 230, 0 0))
   }
 
   private static void check(Plan plan, FieldData field, double turn, double shift, String as) {
-    check(plan, field, InsideHeadland.of(plan, field, 0), turn, shift, as);
-  }
-
-  /** Headland where rows end is made for each way of the rows. */
-  @Test
-  void headlandAtTheEndsTurnsWithTheRows() {
-    Plan plan = SamplePlans.cornAndSoybean().headlandAtEnds(1, 30).plan();
-    FieldData field =
-        SamplePlans.field("POLYGON((0 0, 300 0, 300 120, 140 120, 140 400, 0 400, 0 0))");
-    List<Double> areas = new ArrayList<>();
-    for (double turn : new double[] {0, 12, 45, 90}) {
-      InsideHeadland inside = InsideHeadland.of(plan, field, turn);
-      check(plan, field, inside, turn, 4, "ends");
-      areas.add(inside.headlandSquareMetres());
-    }
-    // 9.144 m along what lies across the rows: 300 m at the foot, 160 m and 140 m at the top
-    assertThat(areas.get(0)).isCloseTo(600 * 9.144, withinPercentage(2));
-    // likewise 400 m on the left, 120 m and 280 m on the right
-    assertThat(areas.get(3)).isCloseTo(800 * 9.144, withinPercentage(2));
-  }
-
-  private static void check(
-      Plan plan, FieldData field, InsideHeadland inside, double turn, double shift, String as) {
     StripPattern pattern = PlanPattern.of(plan);
+    InsideHeadland inside = InsideHeadland.of(plan, field);
     PlacementTerms read =
         new PlacementReader(plan, pattern, inside.swept(turn), inside.headlandSquareMetres())
             .read(pattern.shifted(shift));

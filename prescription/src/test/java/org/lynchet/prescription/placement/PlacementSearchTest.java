@@ -171,6 +171,23 @@ class PlacementSearchTest {
         .isCloseTo(10 * STRIP * 400, within(1e-3));
   }
 
+  /** Rows along the field in place of across it: ends of 10 strips in place of 400 m. */
+  @Test
+  void aHeadlandAtTheEndsGoesWithTheRows() {
+    PlacementWeights onlyHeadland =
+        new PlacementWeights(
+            0, 0, 1, 0, new Area(0, AreaUnit.SQUARE_METRE), new Area(0, AreaUnit.SQUARE_METRE));
+    PlacementChoices alongEast =
+        new PlacementChoices(Kind.BEST, List.of(0.0), onlyHeadland, Map.of());
+    Plan plan = SamplePlans.cornAndSoybean().headlandAtEnds(1, 30).placement(alongEast).plan();
+    FieldData east = strips(3, 10).withFrame(SamplePlans.FRAME.turned(Math.PI / 2));
+    PlacementResult result = search(plan, east);
+    assertThat(result.fixed().terms().headlandSquareMetres())
+        .isCloseTo(2 * STRIP * 400, within(1e-2));
+    assertThat(result.chosen().terms().headlandSquareMetres())
+        .isCloseTo(2 * STRIP * 10 * STRIP, within(1e-2));
+  }
+
   /** Where a ring begins is chance; the result is not. */
   @Test
   void theSameFieldDrawnFromAnotherVertexGivesTheSame() {

@@ -42,6 +42,15 @@ class WaterwayLayoutTest {
                     .allSatisfy(row -> assertThat(row).isCloseTo(96, within(1e-6))));
   }
 
+  /** A best placement lays the same field out along another line. */
+  @Test
+  void staysWhenTheAbLineMoves() throws RejectedException {
+    FieldData wet = fieldWithWaterways(FOUR, SLANT);
+    FieldLayout moved =
+        FieldLayout.of(cornAndSoybean().plan(), wet.withFrame(SamplePlans.FRAME.movedRight(3)));
+    assertThat(moved.waterways()).hasSize(1);
+  }
+
   @Test
   void isNotPlantedAndReportedApart() throws RejectedException {
     FieldLayout layout = FieldLayout.of(cornAndSoybean().plan(), fieldWithWaterways(FOUR, SLANT));
