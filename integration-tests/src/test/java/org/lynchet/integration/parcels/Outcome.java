@@ -72,16 +72,16 @@ record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, Lis
       (tip ? thin : wrong).add(id + ": " + finding);
     }
     double field = layout.areaSquareMetres();
-    double off = Math.abs(sum - field);
     double grid = GRID_METRES * METRES_PER_DEGREE * layout.boundary().getLength();
-    if (!(off <= Math.max(1e-9 * field, Math.max(grid, 1e-7)))) {
+    double allowed = Math.max(1e-9 * field, Math.max(grid, 1e-7));
+    if (!(Math.abs(sum - field) <= allowed)) {
       wrong.add(id + ": zones sum to " + sum + " m2, the field has " + field);
     }
     double sprayed = 0;
     for (SprayedArea area : layout.spraying().areas()) {
       sprayed += area.areaSquareMetres();
     }
-    if (!(Math.abs(sprayed - field) <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
+    if (!(Math.abs(sprayed - field) <= allowed)) {
       wrong.add(id + ": sprayed areas sum to " + sprayed + " m2, the field has " + field);
     }
     return new Outcome(id, List.of(), polygons.size(), wrong, thin);
