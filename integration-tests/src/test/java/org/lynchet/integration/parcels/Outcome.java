@@ -81,7 +81,7 @@ record Outcome(String id, List<Fault> faults, int zones, List<String> wrong, Lis
     for (SprayedArea area : layout.spraying().areas()) {
       sprayed += area.areaSquareMetres();
     }
-    if (!(Math.abs(sprayed - field) <= Math.max(1e-9 * field, GRID_SQUARE_METRES))) {
+    if (!(Math.abs(sprayed - field) <= Math.max(1e-9 * field, Math.max(grid, 1e-7)))) {
       wrong.add(id + ": sprayed areas sum to " + sprayed + " m2, the field has " + field);
     }
     return new Outcome(id, List.of(), polygons.size(), wrong, thin);
