@@ -74,7 +74,7 @@ class HandoffTest {
       assertThat(Digests.filesBelow(out))
           .contains("taskdata/TASKDATA.zip", "taskdata/TASKDATA/TASKDATA.XML")
           .noneMatch(path -> path.startsWith("planting/"));
-      assertThat(FolderCheck.check(out)).isEqualTo(6);
+      assertThat(FolderCheck.check(out)).isEqualTo(7);
       assertThat(out.resolve("README.txt")).content().contains("sent as 34001.69");
     }
   }
@@ -104,8 +104,8 @@ class HandoffTest {
     assertThat(Digests.filesBelow(out))
         .contains("spraying/corn.shp", "spraying/corn.geojson", "spraying/soybean.dbf")
         .contains("spraying/lines/corn.shp", "spraying/lines/soybean.geojson")
-        .hasSize(17 + 24);
-    assertThat(FolderCheck.check(out)).isEqualTo(16 + 24);
+        .hasSize(18 + 24);
+    assertThat(FolderCheck.check(out)).isEqualTo(17 + 24);
     FeatureTable lines = Shapefile.reader().read(out.resolve("spraying/lines/soybean.shp"));
     assertThat(lines.features().get(0).values())
         .containsExactly("soybean", 1.0, 1.0, 4.0, 6.0, 13.716);
