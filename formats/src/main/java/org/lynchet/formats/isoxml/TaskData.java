@@ -40,7 +40,10 @@ public final class TaskData {
    */
   public static void write(TaskSet set, Path folder) throws IOException {
     byte[] xml = new TaskSetEncoder(set).encode();
-    Files.createDirectories(folder.resolve("TASKDATA"));
+    Path inner = folder.resolve("TASKDATA");
+    if (!Files.isDirectory(inner)) {
+      Files.createDirectory(inner);
+    }
     Files.write(folder.resolve(XML), xml);
     Files.write(folder.resolve(ZIP), packed(xml));
   }

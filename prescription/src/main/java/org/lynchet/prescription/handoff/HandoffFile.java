@@ -1,7 +1,6 @@
 package org.lynchet.prescription.handoff;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -64,7 +63,7 @@ record HandoffFile(String path, Format format, FeatureTable table) {
   /** Writes the table, and the folders above it. */
   void write(Path folder, @Nullable LocalDate date) throws IOException {
     Path file = folder.resolve(path);
-    Files.createDirectories(file.getParent());
+    OutputFolder.makeBelow(folder, file.resolveSibling(""));
     writer(date).write(table, file);
   }
 

@@ -120,6 +120,25 @@ final class OutputFolder implements AutoCloseable {
   }
 
   /**
+   * Makes a folder below a draft, and those between. A draft that is gone is not made anew: it was
+   * removed because the program is ending.
+   *
+   * @param folder the draft itself or a folder below it
+   * @throws IOException if the file system refuses or the draft is gone
+   */
+  static void makeBelow(Path draft, Path folder) throws IOException {
+    if (folder.equals(draft) || Files.isDirectory(folder)) {
+      return;
+    }
+    Path parent = folder.getParent();
+    if (parent == null || !folder.startsWith(draft)) {
+      throw new IOException(folder + " is not below " + draft);
+    }
+    makeBelow(draft, parent);
+    Files.createDirectory(folder);
+  }
+
+  /**
    * Puts the draft in place; what was there is gone after that.
    *
    * @throws IOException if the file system refuses, or the program is ending; the place is as it

@@ -32,7 +32,7 @@ record TaskDataFiles(TaskSet set, String rates) implements WholePlan {
   @Override
   public void write(Path folder) throws IOException {
     Path below = folder.resolve(FOLDER);
-    Files.createDirectories(below);
+    OutputFolder.makeBelow(folder, below);
     TaskData.write(set, below);
   }
 
