@@ -51,8 +51,8 @@ class OpenTaskDataTest {
         "Structure_InvalidXML; not well-formed XML",
       })
   void whatCannotBeReadIsRefusedWithTheReason(String name, String reason) {
-    FormatException refused =
-        catchThrowableOfType(FormatException.class, () -> TaskData.read(set(name)));
+    Path set = set(name);
+    FormatException refused = catchThrowableOfType(FormatException.class, () -> TaskData.read(set));
     assertThat(refused).isNotNull();
     assertThat(refused.faults()).anySatisfy(f -> assertThat(f.what()).contains(reason));
   }
