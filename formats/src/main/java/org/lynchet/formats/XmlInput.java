@@ -1,18 +1,11 @@
 package org.lynchet.formats;
 
-import java.io.ByteArrayInputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -29,9 +22,6 @@ import org.jspecify.annotations.Nullable;
 public final class XmlInput {
   /** The longest text taken, in bytes: a million vertices. */
   public static final int LIMIT_BYTES = 64 << 20;
-
-  private static final Pattern ENCODING =
-      Pattern.compile("<\\?xml[^>]*\\sencoding\\s*=\\s*[\"']([^\"']*)");
 
   private static final int MAX_DEPTH = 64;
   private static final int MAX_ELEMENTS = 1_500_000;
@@ -55,12 +45,18 @@ public final class XmlInput {
       throw input.fault(
           bytes.length + " bytes of XML", 1, "at most " + LIMIT_BYTES, "export one field only");
     }
-    input.checkUtf8(bytes);
+    Reader text =
+        XmlText.decoded(bytes)
+            .orElseThrow(
+                () -> input.fault("an encoding that is not known", 1, "UTF-8", "export it again"));
     try {
-      XMLStreamReader reader =
-          factory().createXMLStreamReader(new ByteArrayInputStream(withoutMark(bytes)));
-      return input.root(reader);
+      return input.root(factory().createXMLStreamReader(text));
     } catch (XMLStreamException e) {
+      if (e.getNestedException() instanceof CharacterCodingException) {
+        // Text is decoded ahead of the parser: it does not know the line.
+        throw new FormatException(
+            new Fault("bytes that are not text as declared", place, "UTF-8", "export it again"));
+      }
       int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
       throw input.fault(
           "not well-formed XML: " + firstLine(e.getMessage()), line, "XML 1.0", "export it again");
@@ -76,43 +72,6 @@ public final class XmlInput {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
     return factory;
-  }
-
-  /**
-   * Refuses bytes that are not the UTF-8 that they are said to be: the JDK's reader tells of them
-   * on standard error too.
-   */
-  private void checkUtf8(byte[] bytes) throws FormatException {
-    String start = new String(bytes, 0, Math.min(bytes.length, 200), StandardCharsets.ISO_8859_1);
-    Matcher declared = ENCODING.matcher(start);
-    boolean utf16 = start.startsWith("\u00FE\u00FF") || start.startsWith("\u00FF\u00FE");
-    boolean other = declared.find() && !declared.group(1).equalsIgnoreCase("UTF-8");
-    if (utf16 || other) {
-      return;
-    }
-    ByteBuffer read = ByteBuffer.wrap(bytes);
-    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-    CoderResult result;
-    do {
-      result = decoder.decode(read, CharBuffer.allocate(8192), true);
-    } while (result.isOverflow());
-    if (result.isError()) {
-      int line = 1;
-      for (int i = 0; i < read.position(); i++) {
-        line += bytes[i] == '\n' ? 1 : 0;
-      }
-      throw fault("bytes that are not UTF-8", line, "XML in UTF-8", "export it again");
-    }
-  }
-
-  /** Passes over the byte order mark of UTF-8, which some programs write before the declaration. */
-  private static byte[] withoutMark(byte[] bytes) {
-    boolean marked =
-        bytes.length >= 3
-            && bytes[0] == (byte) 0xEF
-            && bytes[1] == (byte) 0xBB
-            && bytes[2] == (byte) 0xBF;
-    return marked ? Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
   }
 
   private XmlElement root(XMLStreamReader reader) throws XMLStreamException, FormatException {

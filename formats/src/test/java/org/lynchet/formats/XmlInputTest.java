@@ -39,7 +39,7 @@ class XmlInputTest {
 
   /** Such bytes are refused before the JDK's reader prints them on standard error. */
   @Test
-  void bytesThatAreNotUtf8AreRefusedWithTheirLine() throws FormatException {
+  void bytesThatAreNotTextAsDeclaredAreRefused() throws FormatException {
     byte[] latin =
         "<?xml version='1.0' encoding='utf-8'?>\n\n<a b='\u00fc'/>"
             .getBytes(StandardCharsets.ISO_8859_1);
@@ -49,8 +49,8 @@ class XmlInputTest {
     try {
       FormatException refused =
           catchThrowableOfType(FormatException.class, () -> XmlInput.read(latin, "a.xml"));
-      assertThat(refused.faults().get(0).what()).isEqualTo("bytes that are not UTF-8");
-      assertThat(refused.faults().get(0).where()).isEqualTo("a.xml line 3");
+      assertThat(refused.faults().get(0).what()).isEqualTo("bytes that are not text as declared");
+      assertThat(refused.faults().get(0).where()).isEqualTo("a.xml");
     } finally {
       System.setErr(before);
     }
@@ -59,6 +59,10 @@ class XmlInputTest {
         "<?xml version='1.0' encoding='ISO-8859-1'?><a b='\u00fc'/>"
             .getBytes(StandardCharsets.ISO_8859_1);
     assertThat(XmlInput.read(told, "a.xml").attribute("b")).isEqualTo("\u00fc");
+    byte[] wide = "<a b='\u00fc'/>".getBytes(StandardCharsets.UTF_16);
+    assertThat(XmlInput.read(wide, "a.xml").attribute("b")).isEqualTo("\u00fc");
+    assertThat(refused("<?xml version='1.0' encoding='none-such'?><a/>").what())
+        .isEqualTo("an encoding that is not known");
   }
 
   /** An external entity, as in CWE-611: the file must not be opened, nor its text come back. */
