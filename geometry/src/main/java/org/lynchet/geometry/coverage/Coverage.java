@@ -61,7 +61,7 @@ public final class Coverage implements Serializable {
       return cut(regions, cutsMetres);
     }
     Vertices noded = new Vertices(regions.vertices(), regions.vertices().size());
-    CurvedCuts cuts = CurvedCuts.through(noded, curve, cutsMetres);
+    BentCuts cuts = BentCuts.through(noded, curve, cutsMetres);
     return new Coverage(noded, NodedCutter.cut(noded, regions.list(), cuts));
   }
 

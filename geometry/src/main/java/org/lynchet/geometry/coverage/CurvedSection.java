@@ -49,7 +49,7 @@ final class CurvedSection implements Section {
   public double[] areasSquareMetres(double[] offsetsMetres) {
     double[] areas = new double[offsetsMetres.length + 1];
     Vertices noded = new Vertices(vertices, vertices.size());
-    CurvedCuts cuts = CurvedCuts.through(noded, curve, offsetsMetres);
+    BentCuts cuts = BentCuts.through(noded, curve, offsetsMetres);
     for (Cell cell : NodedCutter.cut(noded, regions, cuts)) {
       areas[cell.band()] += Rings.area(noded, cell.rings);
     }

@@ -34,7 +34,7 @@ final class NodedCutter {
    * @param vertices gets new nodes added
    * @param regions headland is not cut
    */
-  static List<Cell> cut(Vertices vertices, List<Region> regions, CutLines lines) {
+  static List<Cell> cut(Vertices vertices, List<Region> regions, BentCuts lines) {
     Arrangement arrangement =
         new Arrangement(vertices, Rings.Place.OFFSET, Vertices.STEPS_PER_METRE);
     for (int r = 0; r < regions.size(); r++) {
