@@ -35,11 +35,13 @@ public final class Conversion {
   private final FeatureTable table;
   private final Format format;
   private final Path out;
+  private final boolean force;
 
-  private Conversion(FeatureTable table, Format format, Path out) {
+  private Conversion(FeatureTable table, Format format, Path out, boolean force) {
     this.table = table;
     this.format = format;
     this.out = out;
+    this.force = force;
   }
 
   /**
@@ -76,7 +78,7 @@ public final class Conversion {
       faults.addAll(rejected);
     }
     faults.throwIfAny();
-    return new Conversion(read.orElseThrow(), format, out).write(faults);
+    return new Conversion(read.orElseThrow(), format, out, force).write(faults);
   }
 
   private static String ending(Format format) {
@@ -95,6 +97,8 @@ public final class Conversion {
       Path draft = Files.createTempDirectory(place.getParent(), ".convert-draft-");
       try {
         int taken = write(draft.resolve(place.getFileName()));
+        checkPlaces(draft, faults);
+        faults.throwIfAny();
         moveAll(draft, place);
         return taken;
       } finally {
@@ -171,6 +175,23 @@ public final class Conversion {
   private void throwIfAny(List<String> differences) throws HandoffException {
     if (!differences.isEmpty()) {
       throw new HandoffException(differences.stream().map(d -> out + ": " + d).toList());
+    }
+  }
+
+  /** A file that is there stays, even if only its neighbour was named. */
+  private void checkPlaces(Path draft, Faults faults) throws IOException {
+    try (Stream<Path> files = Files.list(draft)) {
+      files
+          .map(file -> out.resolveSibling(file.getFileName()))
+          .filter(file -> !force && Files.exists(file))
+          .sorted()
+          .forEach(
+              file ->
+                  faults.add(
+                      "it is there already",
+                      file.toString(),
+                      "a new file, or --force",
+                      "add --force"));
     }
   }
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.shapefile.Shapefile;
@@ -92,6 +93,23 @@ class ConversionTest {
     assertThat(rejected.faults()).anySatisfy(f -> assertThat(f.what()).contains(what));
     try (Stream<Path> all = Files.list(folder)) {
       assertThat(all).containsExactly(first);
+    }
+  }
+
+  /** Without --force nothing that is there is touched: a shapefile is several files. */
+  @ParameterizedTest
+  @ValueSource(strings = {"farm.dbf", "farm.prj", "farm.shx", "farm.cpg"})
+  void aFileBesideThePlaceIsNotReplacedUnasked(String name) throws Exception {
+    Path mine = Files.writeString(folder.resolve(name), "mine");
+    RejectedException rejected =
+        catchThrowableOfType(
+            RejectedException.class, () -> convert(first.toString(), Format.SHAPEFILE, "farm.shp"));
+    assertThat(rejected.faults())
+        .singleElement()
+        .satisfies(fault -> assertThat(fault.where()).endsWith(name));
+    assertThat(mine).hasContent("mine");
+    try (Stream<Path> all = Files.list(folder)) {
+      assertThat(all).containsExactlyInAnyOrder(first, mine);
     }
   }
 
