@@ -39,6 +39,8 @@ public record Warning(Code code, String text) implements Serializable {
     SPRAY_OVERLAPS,
     /** A crop has no default seeds per unit and the plan gives none, so no units are ordered. */
     NO_SEED_UNIT,
+    /** A name is longer than task data holds and is cut there. */
+    NAME_CUT,
     /** A crop or product of the plan has no area in the field. */
     NOTHING_PLANTED
   }

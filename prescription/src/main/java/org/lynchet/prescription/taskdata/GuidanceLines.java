@@ -1,6 +1,7 @@
 package org.lynchet.prescription.taskdata;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,8 +12,10 @@ import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.formats.isoxml.TaskSet.Line;
 import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.plan.PlannedGuidance;
+import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.zone.DrivenPass;
@@ -22,6 +25,9 @@ import org.lynchet.prescription.zone.FieldLayout;
 final class GuidanceLines {
   /** How far along the AB line its second point is put where the plan gives a heading. */
   private static final double SECOND_POINT_METRES = 500;
+
+  /** Version 4.3 allows nine digits after the point. */
+  private static final int HEADING_DECIMALS = 9;
 
   private static final String AB_LINE = "AB line";
 
@@ -47,27 +53,33 @@ final class GuidanceLines {
     return lines;
   }
 
+  /** The AB line where it was placed, which need not be where the plan has it. */
   private void abLine() {
+    OffsetFrame frame = layout.frame();
+    Coordinate a = frame.toLonLat(0, 0);
     PlannedGuidance.Line line = layout.plan().guidance().line();
-    if (line instanceof ThroughPoint point && grouped) {
-      Coordinate a =
-          new Coordinate(point.through().longitudeDegrees(), point.through().latitudeDegrees());
-      BigDecimal heading = BigDecimal.valueOf(point.headingDegrees()).stripTrailingZeros();
-      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(a), new BigDecimal(heading.toPlainString()), 0);
-    } else if (line instanceof ThroughTwoPoints points) {
-      Coordinate a = new Coordinate(points.a().longitudeDegrees(), points.a().latitudeDegrees());
-      Coordinate b = new Coordinate(points.b().longitudeDegrees(), points.b().latitudeDegrees());
-      add(AB_LINE, AB_LINE, Kind.AB, List.of(a, b), null, 0);
+    if (line instanceof ThroughPoint && grouped) {
+      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(a), heading(frame), 0);
     } else {
-      Coordinate a = layout.frame().toLonLat(0, 0);
-      add(
-          AB_LINE,
-          AB_LINE,
-          Kind.AB,
-          List.of(a, layout.frame().toLonLat(0, SECOND_POINT_METRES)),
-          null,
-          0);
+      double along = line instanceof ThroughTwoPoints points ? length(points) : SECOND_POINT_METRES;
+      add(AB_LINE, AB_LINE, Kind.AB, List.of(a, frame.toLonLat(0, along)), null, 0);
     }
+  }
+
+  private static BigDecimal heading(OffsetFrame frame) {
+    BigDecimal heading =
+        BigDecimal.valueOf(frame.headingDegrees())
+            .setScale(HEADING_DECIMALS, RoundingMode.HALF_UP)
+            .stripTrailingZeros();
+    return new BigDecimal(heading.toPlainString());
+  }
+
+  private double length(ThroughTwoPoints points) {
+    return offset(points.a()).distance(offset(points.b()));
+  }
+
+  private Coordinate offset(Position at) {
+    return layout.frame().toOffset(at.longitudeDegrees(), at.latitudeDegrees());
   }
 
   private void passes(String machine) {

@@ -43,8 +43,8 @@ public final class TaskSetMaker {
   /**
    * The task data of a layout.
    *
-   * @throws RejectedException if a crop has more rates than a task has zones, or one that cannot be
-   *     sent
+   * @throws RejectedException if a crop has more rates than a task has zones, one that cannot be
+   *     sent, or two names come out the same
    */
   public static TaskSet of(FieldLayout layout) throws RejectedException {
     return new TaskSetMaker(layout).make();
@@ -57,6 +57,7 @@ public final class TaskSetMaker {
     for (String crop : crops) {
       tasks.add(task("TSK" + (tasks.size() + 1), crop, presentations));
     }
+    SentNames.check(layout, faults);
     faults.throwIfAny();
     String field = layout.plan().field().name();
     return new TaskSet(

@@ -64,6 +64,7 @@ final class TreatmentZones {
         fault(faults, "the rate of " + zone.product() + " is too high", "below 2147483 seeds/m2");
       }
     }
+    layout.waterways().forEach(way -> off.add(way.polygon()));
     if (areas.size() >= MOST) {
       fault(
           faults,

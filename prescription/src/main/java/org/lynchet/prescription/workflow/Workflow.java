@@ -17,6 +17,7 @@ import org.lynchet.prescription.plan.PlanReading;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
+import org.lynchet.prescription.taskdata.SentNames;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -53,6 +54,9 @@ public final class Workflow {
     Optional<PlacementResult> placement = PlacementSearch.of(plan, field);
     FieldData placed = placement.map(chosen -> field.withFrame(chosen.frame())).orElse(field);
     FieldLayout layout = FieldLayout.of(plan, placed);
+    if (plan.handoff().formats().contains(Format.ISOXML)) {
+      layout = layout.withWarnings(SentNames.warnings(layout));
+    }
     return new Prepared(layout, Summary.of(layout, placement.orElse(null)));
   }
 

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.zone;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.Waterway;
@@ -48,6 +49,24 @@ public record FieldLayout(
     warnings = List.copyOf(warnings);
     headlandPasses = List.copyOf(headlandPasses);
     waterways = List.copyOf(waterways);
+  }
+
+  /** The same with further warnings. */
+  public FieldLayout withWarnings(List<Warning> further) {
+    List<Warning> all = new ArrayList<>(warnings);
+    all.addAll(further);
+    return new FieldLayout(
+        plan,
+        boundary,
+        guidance,
+        areaSquareMetres,
+        zones,
+        passes,
+        spraying,
+        joinedPieces,
+        all,
+        headlandPasses,
+        waterways);
   }
 
   /** The frame of the guidance line. */

@@ -108,6 +108,30 @@ class CrossFormatTest {
         });
   }
 
+  /** Where machines must not plant, planting files and task data draw the same. */
+  @Test
+  void offZonesAreTheSameOverWaterwaysToo() throws Exception {
+    String way = "POLYGON ((-5 100, 300 100, 300 104, -5 104, -5 100))";
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().headland(1, true).offZones().formats(Format.values()).plan(),
+            SamplePlans.fieldWithWaterways(FIELD, way));
+    Path wet = folder.resolve("wet");
+    new Handoff(layout, Summary.of(layout), false).write(wet);
+    TaskSet set = TaskData.read(wet.resolve("taskdata/TASKDATA.zip"));
+    for (TaskSet.Task task : set.tasks()) {
+      String crop = task.name().split(" ", 2)[0];
+      FeatureTable planting = Shapefile.reader().read(wet.resolve("planting/" + crop + ".shp"));
+      double off =
+          planting.features().stream()
+              .filter(feature -> "off".equals(feature.values().get(column(planting, "zone"))))
+              .mapToDouble(feature -> feature.geometry().getArea())
+              .sum();
+      assertThat(off).isPositive();
+      assertThat(task.zones().get(0).area().getArea()).isCloseTo(off, within(1e-12 * off));
+    }
+  }
+
   @Test
   void passesAndBoundaryAreTheSame() throws Exception {
     FeatureTable lines = GeoJson.reader().read(out.resolve("guidance/passes.geojson"));

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.taskdata;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
 import static org.lynchet.prescription.zone.SamplePlans.field;
@@ -17,11 +18,16 @@ import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.formats.isoxml.TaskSet.Task;
 import org.lynchet.geometry.guidance.Curve;
+import org.lynchet.geometry.guidance.OffsetFrame;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.zone.CurvedFields;
 import org.lynchet.prescription.zone.DrivenPass;
+import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.SamplePlans;
 import org.lynchet.prescription.zone.Zone;
@@ -30,6 +36,9 @@ import org.lynchet.prescription.zone.Zone;
 class TaskSetMakerTest {
   private static final String FIELD =
       "POLYGON ((0 0, 60 -10, 80 200, 10 220, 0 0), (20 40, 30 80, 40 40, 20 40))";
+
+  /** A tenth of a millionth of a degree. */
+  private static final BigDecimal TENTH = new BigDecimal("1e-7");
 
   private static FieldLayout layout(SamplePlans plans) throws Exception {
     return FieldLayout.of(plans.plan(), field(FIELD));
@@ -115,6 +124,26 @@ class TaskSetMakerTest {
             });
   }
 
+  /** The AB line is told where it was placed: a terminal that steers by it plants other strips. */
+  @ParameterizedTest
+  @EnumSource
+  void aPlacedAbLineIsToldWhereItWasPlaced(TaskSet.Version version) throws Exception {
+    OffsetFrame placed = SamplePlans.FRAME.movedRight(3).turned(Math.PI / 2);
+    FieldData at = field(FIELD).withFrame(placed);
+    FieldLayout layout = FieldLayout.of(cornAndSoybean().taskData(version).plan(), at);
+    TaskSet.Line line = TaskSetMaker.of(layout).partFields().get(0).lines().get(0);
+    Coordinate a = line.points().get(0);
+    // 9 decimals of a degree are 0.1 mm.
+    assertThat(placed.toOffset(a.x, a.y).distance(new Coordinate(0, 0))).isLessThan(1e-4);
+    if (version == TaskSet.Version.V4_3) {
+      // True north turns by 3 m x tan(latitude) / R = 2.56e-5 degrees on the way.
+      assertThat(line.headingDegrees()).isCloseTo(new BigDecimal("90.0000256"), within(TENTH));
+    } else {
+      Coordinate b = line.points().get(1);
+      assertThat(placed.toOffset(b.x, b.y).distance(new Coordinate(0, 500))).isLessThan(1e-4);
+    }
+  }
+
   /** ISO 11783-10: guidance pattern type 3 is a curve, of reference A, guidance points and B. */
   @ParameterizedTest
   @EnumSource
@@ -134,6 +163,34 @@ class TaskSetMakerTest {
       assertThat(sent.get(0).distance(drawn[0])).isLessThan(3e-9);
       assertThat(sent.get(sent.size() - 1).distance(drawn[drawn.length - 1])).isLessThan(3e-9);
     }
+  }
+
+  private static SamplePlans growing(String corn, String soybean) {
+    return cornAndSoybean()
+        .strip(
+            0, new PlannedStrip("corn", "corn-planter", 1, SamplePlans.seeding(corn, 34000), null))
+        .strip(
+            1,
+            new PlannedStrip("soybean", "bean-planter", 1, SamplePlans.seeding(soybean, 9), null));
+  }
+
+  /** ISO 11783-10, D.36: the designator of a product has at most 32 characters. */
+  @Test
+  void namesThatComeOutTheSameAreAFault() throws Exception {
+    FieldLayout layout = layout(growing("p".repeat(32) + "1", "p".repeat(32) + "2"));
+    assertThatThrownBy(() -> TaskSetMaker.of(layout))
+        .isInstanceOf(RejectedException.class)
+        .hasMessageContaining("have the same name in task data");
+  }
+
+  @Test
+  void aNameThatIsCutIsToldOfOnce() throws Exception {
+    FieldLayout layout = layout(growing("p".repeat(33), "bean"));
+    assertThat(TaskSetMaker.of(layout).products()).hasSize(2);
+    assertThat(SentNames.warnings(layout))
+        .singleElement()
+        .satisfies(warning -> assertThat(warning.code()).isEqualTo(Warning.Code.NAME_CUT));
+    assertThat(SentNames.warnings(layout(cornAndSoybean()))).isEmpty();
   }
 
   @Test
