@@ -3,14 +3,9 @@ package org.lynchet.prescription.handoff;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.locationtech.jts.coverage.CoverageValidator;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.FeatureTable;
@@ -111,13 +106,19 @@ public final class FolderCheck {
     try {
       FeatureTable plan = HandoffFile.reader(Format.GEOJSON).read(folder.resolve(PLAN));
       checkCoverage(plan, summary.areaSquareMetres());
-      Map<Geometry, List<Object>> zones = new HashMap<>();
-      plan.features().forEach(f -> zones.put(f.geometry().norm(), row(plan, f.values())));
+      PlantingCheck planting = new PlantingCheck(plan);
+      List<String> missing = planting.missingInPlan();
+      missing.forEach(what -> damaged(PLAN, what));
+      if (!missing.isEmpty()) {
+        return;
+      }
       for (WrittenFile file : summary.files()) {
         for (Format format : HandoffFile.ofOneTable(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
               && file.path().endsWith(HandoffFile.ending(format))) {
-            checkPlanting(file.path(), format, zones);
+            planting
+                .differences(HandoffFile.reader(format).read(folder.resolve(file.path())))
+                .forEach(what -> damaged(file.path(), what));
           }
         }
       }
@@ -142,38 +143,5 @@ public final class FolderCheck {
     if (Math.abs(sum - fieldArea) > AREA_TOLERANCE * fieldArea) {
       damaged(PLAN, "the zones are " + sum + " m2, the field " + fieldArea + " m2");
     }
-  }
-
-  private void checkPlanting(String path, Format format, Map<Geometry, List<Object>> zones)
-      throws FormatException {
-    FeatureTable table = HandoffFile.reader(format).read(folder.resolve(path));
-    List<String> wrong = new ArrayList<>();
-    for (int i = 0; i < table.features().size(); i++) {
-      List<Object> row = row(table, table.features().get(i).values());
-      List<Object> zone = zones.get(table.features().get(i).geometry().norm());
-      boolean off = row.get(2).equals(PlantingTable.OFF);
-      if (zone == null
-          || !(off ? row.subList(0, 2).equals(zone.subList(0, 2)) : row.equals(zone))) {
-        wrong.add(Integer.toString(i + 1));
-      }
-    }
-    if (!wrong.isEmpty()) {
-      damaged(
-          path,
-          "records differ from plan.geojson: " + wrong.stream().collect(Collectors.joining(", ")));
-    }
-  }
-
-  /** Crop, strip, zone and product of a row of any of the tables. */
-  private static List<Object> row(FeatureTable table, List<?> values) {
-    List<Object> row = new ArrayList<>();
-    for (String name : List.of("crop", "strip", "zone", "product")) {
-      for (int c = 0; c < table.columns().size(); c++) {
-        if (table.columns().get(c).name().equalsIgnoreCase(name)) {
-          row.add(Objects.requireNonNullElse(values.get(c), ""));
-        }
-      }
-    }
-    return row;
   }
 }

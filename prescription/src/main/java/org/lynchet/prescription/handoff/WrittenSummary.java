@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -61,6 +62,19 @@ record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
     return paths;
   }
 
+  /** Whether a path leads to a file below the folder, written the shortest way. */
+  private static boolean isBelow(String path) {
+    try {
+      Path file = Path.of(path);
+      return !path.isEmpty()
+          && !file.isAbsolute()
+          && !file.normalize().startsWith("..")
+          && file.normalize().toString().replace('\\', '/').equals(path);
+    } catch (InvalidPathException noName) {
+      return false;
+    }
+  }
+
   private static void readFiles(JsonParser json, List<WrittenFile> files) throws IOException {
     if (json.currentToken() != JsonToken.START_ARRAY) {
       throw new IOException("files is not a list");
@@ -78,6 +92,9 @@ record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
           case "sha256" -> digest = json.getValueAsString("");
           default -> json.skipChildren();
         }
+      }
+      if (!isBelow(path)) {
+        throw new IOException("it lists a file that cannot lie in the folder");
       }
       files.add(new WrittenFile(path, bytes, digest));
     }
