@@ -31,6 +31,7 @@ final class ZoneMapCheck {
 
   /** The zones in the order of their first features. */
   List<ManagementZone> check(FeatureTable table) {
+    int before = faults.list().size();
     OptionalInt column = table.findColumn(map.attribute());
     if (column.isEmpty()) {
       faults.add(
@@ -48,7 +49,7 @@ final class ZoneMapCheck {
         add(areas, area, name(feature.values().get(column.getAsInt())), i);
       }
     }
-    if (areas.isEmpty() && faults.isEmpty()) {
+    if (areas.isEmpty() && faults.list().size() == before) {
       faults.add(
           "the management zones have no polygon",
           map.file(),
