@@ -3,6 +3,7 @@ package org.lynchet.prescription.handoff;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -44,8 +45,20 @@ final class OutputFolder implements AutoCloseable {
       throw new IOException(place + " cannot be an output folder");
     }
     Files.createDirectories(parent);
-    return new OutputFolder(
-        place, Files.createTempDirectory(parent, "." + place.getFileName() + "-draft-"));
+    return new OutputFolder(place, makeBeside(place, "-draft-"));
+  }
+
+  /** Makes a hidden folder of a new name beside a place, with the rights that new folders have. */
+  private static Path makeBeside(Path place, String mark) throws IOException {
+    int number = 1;
+    while (true) {
+      try {
+        return Files.createDirectory(
+            place.resolveSibling("." + place.getFileName() + mark + number));
+      } catch (FileAlreadyExistsException taken) {
+        number++;
+      }
+    }
   }
 
   /**
@@ -150,7 +163,7 @@ final class OutputFolder implements AutoCloseable {
     }
     Path old = null;
     if (Files.exists(target)) {
-      old = Files.createTempDirectory(target.getParent(), "." + target.getFileName() + "-old-");
+      old = makeBeside(target, "-old-");
       Files.move(target, old, StandardCopyOption.REPLACE_EXISTING);
     }
     try {

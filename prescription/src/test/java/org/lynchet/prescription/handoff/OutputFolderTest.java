@@ -2,6 +2,7 @@ package org.lynchet.prescription.handoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +20,18 @@ class OutputFolderTest {
     OutputFolder.makeBelow(folder, lines);
     OutputFolder.makeBelow(folder, folder);
     assertThat(lines).isEmptyDirectory();
+  }
+
+  /** Those who may read what others make there may read the output too. */
+  @Test
+  void anOutputFolderHasTheRightsOfOtherNewFolders() throws IOException {
+    assumeThat(folder.getFileSystem().supportedFileAttributeViews()).contains("posix");
+    Path usual = Files.createDirectory(folder.resolve("usual"));
+    try (OutputFolder output = OutputFolder.beginFor(folder.resolve("out"))) {
+      output.moveIntoPlace();
+    }
+    assertThat(Files.getPosixFilePermissions(folder.resolve("out")))
+        .isEqualTo(Files.getPosixFilePermissions(usual));
   }
 
   /** Told to end, the program removes its draft while another thread still writes. */
