@@ -20,6 +20,7 @@ import org.lynchet.prescription.zone.FieldLayout;
 public final class Handoff {
   static final String SPRAYING = "spraying";
   static final String SPRAY_LINES = SPRAYING + "/lines";
+  private static final String PASSES = "guidance/passes.geojson";
   static final String HEADLAND_PASSES = "guidance/headland.geojson";
 
   private final FieldLayout layout;
@@ -126,7 +127,9 @@ public final class Handoff {
         }
       }
     }
-    tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));
+    if (!layout.passes().isEmpty()) {
+      tables.add(new HandoffFile(PASSES, Format.GEOJSON, PassTable.of(layout)));
+    }
     if (!layout.headlandPasses().isEmpty()) {
       tables.add(new HandoffFile(HEADLAND_PASSES, Format.GEOJSON, HeadlandPassTable.of(layout)));
     }

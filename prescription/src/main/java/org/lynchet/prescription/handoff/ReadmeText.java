@@ -32,7 +32,9 @@ final class ReadmeText {
     }
     plans.forEach(plan -> text.append(plan.readme()));
     text.append(SprayText.files(layout));
-    text.append("  guidance/passes.geojson  the line that each pass drives, pass by pass\n");
+    if (!layout.passes().isEmpty()) {
+      text.append("  guidance/passes.geojson  the line that each pass drives, pass by pass\n");
+    }
     if (!layout.headlandPasses().isEmpty()) {
       text.append(
           """

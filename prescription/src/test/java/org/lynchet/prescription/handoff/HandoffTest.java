@@ -23,6 +23,7 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -67,6 +68,17 @@ class HandoffTest {
       assertThat(beside).containsExactly(out); // no draft is left
     }
     assertThat(FolderCheck.check(out)).isEqualTo(17);
+  }
+
+  @Test
+  void aFieldThatIsAllHeadlandIsWrittenInEveryFormat() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean().headland(9, true).formats(Format.values()), out);
+    assertThat(Digests.filesBelow(out))
+        .contains("planting/corn.shp", "plan.gpkg", "plan.kml", "taskdata/TASKDATA.zip")
+        .doesNotContain("guidance/passes.geojson", "planting/soybean.shp");
+    assertThat(out.resolve("README.txt")).content().doesNotContain("guidance/passes.geojson");
+    assertThat(FolderCheck.check(out)).isPositive();
   }
 
   @Test
