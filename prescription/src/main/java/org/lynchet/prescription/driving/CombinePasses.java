@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.lynchet.prescription.machine.Combine;
+import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.swath.SteeredMachine;
 import org.lynchet.prescription.swath.Swath;
 import org.lynchet.prescription.swath.Swaths;
@@ -17,8 +18,6 @@ import org.lynchet.prescription.zone.FieldLayout;
  * width, each as long as any of the planter's passes that it harvests.
  */
 final class CombinePasses {
-  private static final double TENTHS_IN_A_METRE = 10_000;
-
   private final FieldLayout layout;
   private final SteeredMachine combine;
 
@@ -42,7 +41,7 @@ final class CombinePasses {
   private void harvest(List<DrivenPass> planted, List<PlantedPass> passes) {
     double left = planted.get(0).pass().leftMetres();
     double right = planted.get(planted.size() - 1).pass().rightMetres();
-    long width = Math.round((right - left) * TENTHS_IN_A_METRE);
+    long width = Math.round((right - left) * Length.TENTHS_IN_A_METRE);
     Swaths swaths =
         Swaths.nearest(combine, width, layout.plan().fit().tolerance().tenthsOfMillimetre());
     for (Swath swath : swaths.passes()) {
