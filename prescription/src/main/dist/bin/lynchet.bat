@@ -41,7 +41,8 @@ if %major% geq 17 goto flags
 exit /b 1
 
 :flags
-set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable"
+rem From 16 MB the heap grows as it is needed; by itself Java begins with a 64th of the memory.
+set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xms16m"
 rem Java takes one collector only.
 set "collector=-XX:+UseSerialGC"
 rem Guards stand on lines of their own: a substitution in a variable that is not defined leaves text
