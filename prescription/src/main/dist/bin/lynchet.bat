@@ -77,19 +77,21 @@ rem archive made in one (-XX:ArchiveClassesAtExit) leaves out libraries that wer
 rem Java, picocli among them. Two runs may do this at once: each works in a folder of its own, and the
 rem last to finish puts its archive in place.
 set "making=%archive%.%RANDOM%%RANDOM%"
-mkdir "%making%" >nul 2>&1 || goto run
+mkdir "%making%" >nul 2>&1
+if not exist "%making%" goto run
 "%java%" %flags% "-XX:DumpLoadedClassList=%making%\classes" -jar "%home%\lynchet.jar" plan "%home%\examples\sandhill-east\plan.yaml" --out "%making%\out" --quiet <nul >nul 2>&1
 if errorlevel 1 goto failed
 "%java%" %flags% -Xshare:dump "-XX:SharedClassListFile=%making%\classes" "-XX:SharedArchiveFile=%making%\archive" -jar "%home%\lynchet.jar" <nul >nul 2>&1
 if errorlevel 1 goto failed
-move /y "%making%\archive" "%archive%" >nul 2>&1 || goto failed
+move /y "%making%\archive" "%archive%" >nul 2>&1
+if not exist "%archive%" goto failed
 rmdir /s /q "%making%" >nul 2>&1
 goto use_archive
 
 :failed
 rem Remembered, or every run would take the time to fail again.
 rmdir /s /q "%making%" >nul 2>&1
->"%archive%.failed" 2>nul type nul
+type nul >"%archive%.failed" 2>nul
 goto run
 
 :use_archive
