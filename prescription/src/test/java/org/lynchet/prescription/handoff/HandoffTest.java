@@ -82,6 +82,18 @@ class HandoffTest {
   }
 
   @Test
+  void aFieldOfSomeSquareMetresIsChecked() throws Exception {
+    // 10.0512435 m2: the four decimals of summary.json are 4.3e-6 of the field off.
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().plan(),
+            field("POLYGON ((0 0, 3.0925 0, 3.0925 3.2502, 0 3.2502, 0 0))"));
+    new Handoff(layout, Summary.of(layout), false).write(out);
+    assertThat(FolderCheck.check(out)).isPositive();
+  }
+
+  @Test
   void taskDataIsWrittenAndCheckedInBothVersions() throws Exception {
     for (Version version : Version.values()) {
       Path out = folder.resolve(version.name());
