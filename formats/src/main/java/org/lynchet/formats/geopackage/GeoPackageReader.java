@@ -44,7 +44,7 @@ final class GeoPackageReader implements FeatureReader {
 
   /** SQLite would make a file that is not there, and takes any file that is empty. */
   private static void checkFile(Path file) throws FormatException {
-    if (!Files.isRegularFile(file) || InputFile.read(file).length == 0) {
+    if (!Files.isRegularFile(file) || InputFile.size(file) == 0) {
       throw fault("no such file, or an empty one", file, "a GeoPackage", "check the name");
     }
   }
