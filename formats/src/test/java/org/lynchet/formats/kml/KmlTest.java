@@ -168,7 +168,7 @@ class KmlTest {
     Kml.write(List.of(Samples.planting()), file);
     FormatException refused =
         catchThrowableOfType(FormatException.class, () -> Kml.reader("x").read(file));
-    assertThat(refused.faults().get(0).allowed()).isEqualTo("[sample]");
+    assertThat(refused.faults().get(0).allowed()).isEqualTo("one of sample");
   }
 
   private FeatureTable read(String text) throws IOException, FormatException {

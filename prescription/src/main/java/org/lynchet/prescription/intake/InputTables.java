@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
@@ -37,22 +38,23 @@ final class InputTables {
 
   /** The table of a file, in longitude and latitude; empty if there were faults. */
   Optional<FeatureTable> read(String name, String key) {
-    return read(name, key, VertexCsv.reader());
+    return read(name, key, VertexCsv.reader(), TaskData::boundaryReader);
   }
 
   /** The same for a file of lines. */
   Optional<FeatureTable> readLines(String name, String key) {
-    return read(name, key, VertexCsv.lineReader());
+    return read(name, key, VertexCsv.lineReader(), TaskDataCurve::new);
   }
 
-  private Optional<FeatureTable> read(String name, String key, FeatureReader csv) {
+  private Optional<FeatureTable> read(
+      String name, String key, FeatureReader csv, Function<String, FeatureReader> taskData) {
     NamedPart named = NamedPart.of(name);
     Optional<Path> file = find(named.file(), key);
     if (file.isEmpty()) {
       return Optional.empty();
     }
     try {
-      Optional<FeatureReader> reader = reader(named, file.get(), csv);
+      Optional<FeatureReader> reader = reader(named, file.get(), csv, taskData);
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
@@ -75,18 +77,18 @@ final class InputTables {
   }
 
   /** The reader of a file by its ending; of a .zip, by what is in it. */
-  private static Optional<FeatureReader> reader(NamedPart named, Path file, FeatureReader csv)
+  private static Optional<FeatureReader> reader(
+      NamedPart named, Path file, FeatureReader csv, Function<String, FeatureReader> taskData)
       throws FormatException {
     return switch (named.ending()) {
       case ".geojson", ".json" -> Optional.of(GeoJson.reader());
       case ".shp" -> Optional.of(Shapefile.reader());
       case ".csv" -> Optional.of(csv);
       case ".zip" ->
-          Optional.of(
-              TaskData.isIn(file) ? TaskData.boundaryReader(named.part()) : Shapefile.reader());
+          Optional.of(TaskData.isIn(file) ? taskData.apply(named.part()) : Shapefile.reader());
       case ".kml", ".kmz" -> Optional.of(Kml.reader(named.part()));
       case ".gpkg" -> Optional.of(GeoPackage.reader(named.part()));
-      case ".xml" -> Optional.of(TaskData.boundaryReader(named.part()));
+      case ".xml" -> Optional.of(taskData.apply(named.part()));
       default -> Optional.empty();
     };
   }
