@@ -3,14 +3,11 @@ package org.lynchet.prescription.convert;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
@@ -20,6 +17,8 @@ import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.kml.Kml;
 import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
@@ -68,8 +67,8 @@ public final class Conversion {
           out.toString(),
           "a name that ends in " + ending(format),
           "name it so");
-    } else if (Files.exists(out) && !force) {
-      faults.add("it is there already", out.toString(), "a new file, or --force", "add --force");
+    } else {
+      checkPlace(out, force, faults);
     }
     Optional<FeatureTable> read = Optional.empty();
     try {
@@ -79,6 +78,19 @@ public final class Conversion {
     }
     faults.throwIfAny();
     return new Conversion(read.orElseThrow(), format, out, force).write(faults);
+  }
+
+  private static void checkPlace(Path out, boolean force, Faults faults) {
+    Path folder = out.toAbsolutePath().normalize().getParent();
+    if (folder != null && Files.isDirectory(folder)) {
+      Draft.checkPlace(out, force, faults);
+    } else {
+      faults.add(
+          "cannot write: there is no such folder",
+          String.valueOf(folder),
+          "a folder that is there",
+          "make it, or choose another place");
+    }
   }
 
   private static String ending(Format format) {
@@ -92,21 +104,16 @@ public final class Conversion {
   }
 
   private int write(Faults faults) throws RejectedException, HandoffException {
-    Path place = out.toAbsolutePath().normalize();
-    try {
-      Path draft = Files.createTempDirectory(place.getParent(), ".convert-draft-");
-      try {
-        int taken = write(draft.resolve(place.getFileName()));
-        checkPlaces(draft, faults);
-        faults.throwIfAny();
-        moveAll(draft, place);
-        return taken;
-      } finally {
-        remove(draft);
+    try (Draft draft = Draft.beside(out)) {
+      int taken = write(draft.folder().resolve(out.getFileName()));
+      for (Path file : draft.files()) {
+        Draft.checkPlace(out.resolveSibling(file.getFileName()), force, faults);
       }
+      faults.throwIfAny();
+      draft.moveFilesIntoPlace();
+      return taken;
     } catch (IOException e) {
-      faults.add(
-          "cannot write: " + e, out.toString(), "a folder that you may write to", "choose another");
+      throw new RejectedException(List.of(Refusal.of(out, e)));
     } catch (IllegalArgumentException e) {
       faults.add(
           "it does not fit the format: " + e.getMessage(),
@@ -155,10 +162,7 @@ public final class Conversion {
     if (set.partFields().isEmpty()) {
       throw new IllegalArgumentException("no feature with an area");
     }
-    Path folder = Files.createDirectory(file.resolveSibling("fields"));
-    TaskData.write(set, folder);
-    Files.move(folder.resolve(TaskData.ZIP), file);
-    remove(folder);
+    TaskData.writePacked(set, file);
     List<String> differences = new ArrayList<>();
     TaskData.check(file).forEach(fault -> differences.add(fault.what() + ", " + fault.where()));
     try {
@@ -175,40 +179,6 @@ public final class Conversion {
   private void throwIfAny(List<String> differences) throws HandoffException {
     if (!differences.isEmpty()) {
       throw new HandoffException(differences.stream().map(d -> out + ": " + d).toList());
-    }
-  }
-
-  /** A file that is there stays, even if only its neighbour was named. */
-  private void checkPlaces(Path draft, Faults faults) throws IOException {
-    try (Stream<Path> files = Files.list(draft)) {
-      files
-          .map(file -> out.resolveSibling(file.getFileName()))
-          .filter(file -> !force && Files.exists(file))
-          .sorted()
-          .forEach(
-              file ->
-                  faults.add(
-                      "it is there already",
-                      file.toString(),
-                      "a new file, or --force",
-                      "add --force"));
-    }
-  }
-
-  private static void moveAll(Path draft, Path place) throws IOException {
-    try (Stream<Path> files = Files.list(draft)) {
-      for (Path file : files.sorted().toList()) {
-        Files.move(
-            file, place.resolveSibling(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
-      }
-    }
-  }
-
-  private static void remove(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
     }
   }
 }

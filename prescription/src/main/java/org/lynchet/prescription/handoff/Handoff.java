@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.picture.FieldMap;
@@ -54,9 +56,9 @@ public final class Handoff {
    * @throws HandoffException if a file does not read back as meant; the place is as it was
    */
   public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
-    try (OutputFolder folder = OutputFolder.beginFor(target)) {
-      List<WrittenFile> files = fill(folder.draft());
-      folder.moveIntoPlace();
+    try (Draft draft = Draft.beside(target)) {
+      List<WrittenFile> files = fill(draft.folder());
+      draft.moveFolderIntoPlace();
       return files;
     } catch (IOException e) {
       throw new RejectedException(List.of(Refusal.of(target, e)));

@@ -15,6 +15,7 @@ import org.lynchet.formats.FeatureWriter;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.draft.Draft;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /**
@@ -63,7 +64,7 @@ record HandoffFile(String path, Format format, FeatureTable table) {
   /** Writes the table, and the folders above it. */
   void write(Path folder, @Nullable LocalDate date) throws IOException {
     Path file = folder.resolve(path);
-    OutputFolder.makeBelow(folder, file.resolveSibling(""));
+    Draft.makeBelow(folder, file.resolveSibling(""));
     writer(date).write(table, file);
   }
 

@@ -80,7 +80,7 @@ class ConversionTest {
       delimiter = ';',
       value = {
         "first.geojson; KML; out.txt; the name does not end",
-        "first.geojson; GEOJSON; first.geojson; it is there already",
+        "first.geojson; GEOJSON; first.geojson; a file is there already",
         "none.geojson; KML; out.kml; no such file",
         "first.geojson; KML; no/such/folder/out.kml; cannot write",
       })
@@ -93,6 +93,31 @@ class ConversionTest {
     assertThat(rejected.faults()).anySatisfy(f -> assertThat(f.what()).contains(what));
     try (Stream<Path> all = Files.list(folder)) {
       assertThat(all).containsExactly(first);
+    }
+  }
+
+  /** A folder is never replaced, nor what would have come before it. */
+  @Test
+  void aFolderInTheWayIsLeftAndNothingIsReplaced() throws Exception {
+    Path mine = Files.writeString(folder.resolve("farm.dbf"), "mine");
+    Path inWay = Files.createDirectory(folder.resolve("farm.shx"));
+    RejectedException rejected =
+        catchThrowableOfType(
+            RejectedException.class,
+            () ->
+                Conversion.convert(
+                    first.toString(),
+                    Format.SHAPEFILE,
+                    folder.resolve("farm.shp"),
+                    true,
+                    new ArrayList<>()));
+    assertThat(rejected.faults())
+        .singleElement()
+        .satisfies(
+            fault -> assertThat(fault.what()).contains("a folder is where a file has to be"));
+    assertThat(mine).hasContent("mine");
+    try (Stream<Path> all = Files.list(folder)) {
+      assertThat(all).containsExactlyInAnyOrder(first, mine, inWay);
     }
   }
 
