@@ -108,7 +108,7 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
+                FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format),
                 format,
                 PlantingTable.of(layout, crop)));
       }
@@ -117,14 +117,14 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                SPRAYING + "/" + crop + HandoffFile.ending(format),
+                SPRAYING + "/" + crop + TableFormat.ending(format),
                 format,
                 SprayTable.areas(layout, crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(
               new HandoffFile(
-                  SPRAY_LINES + "/" + crop + HandoffFile.ending(format), format, lines));
+                  SPRAY_LINES + "/" + crop + TableFormat.ending(format), format, lines));
         }
       }
     }

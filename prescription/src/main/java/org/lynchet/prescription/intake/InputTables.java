@@ -26,12 +26,12 @@ final class InputTables {
       ".geojson, .json, .shp, .csv, .kml, .kmz, .gpkg, .zip (of a shapefile or of task data) or"
           + " .xml (of task data)";
 
-  private final String planFile;
+  private final NamedBy namedBy;
   private final Faults faults;
   private final List<Warning> warnings;
 
-  InputTables(String planFile, Faults faults, List<Warning> warnings) {
-    this.planFile = planFile;
+  InputTables(NamedBy namedBy, Faults faults, List<Warning> warnings) {
+    this.namedBy = namedBy;
     this.faults = faults;
     this.warnings = warnings;
   }
@@ -58,7 +58,7 @@ final class InputTables {
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
-            planFile + " " + key,
+            namedBy.place() + key,
             ENDINGS,
             "save it as one of these");
         return Optional.empty();
@@ -93,25 +93,22 @@ final class InputTables {
     };
   }
 
-  /** The place of a file that a plan names, if there is such a file; else a fault is added. */
+  /** The place of a file, if there is such a file; else a fault is added. */
   Optional<Path> find(String name, String key) {
     try {
-      Path folder = Path.of(planFile).toAbsolutePath().getParent();
+      Path folder = namedBy.folder();
       Path file = folder == null ? Path.of(name) : folder.resolve(name);
       if (Files.isRegularFile(file)) {
         return Optional.of(file);
       }
       faults.add(
           (Files.exists(file) ? "not a file: " : "no such file: ") + name,
-          planFile + " " + key,
-          "a file, its path relative to the plan's folder",
+          namedBy.place() + key,
+          namedBy.allowed(),
           "check the name and where the file lies; looked for " + file);
     } catch (InvalidPathException e) {
       faults.add(
-          "not a file name: " + name,
-          planFile + " " + key,
-          "a file, its path relative to the plan's folder",
-          "check the name");
+          "not a file name: " + name, namedBy.place() + key, namedBy.allowed(), "check the name");
     }
     return Optional.empty();
   }
