@@ -41,6 +41,10 @@ public record Warning(Code code, String text) implements Serializable {
     NO_SEED_UNIT,
     /** A name is longer than task data holds and is cut there. */
     NAME_CUT,
+    /** Numbers have more digits than a format holds and are rounded there. */
+    VALUES_ROUNDED,
+    /** Features that a format has no place for were left out. */
+    FEATURES_LEFT_OUT,
     /** A crop or product of the plan has no area in the field. */
     NOTHING_PLANTED
   }

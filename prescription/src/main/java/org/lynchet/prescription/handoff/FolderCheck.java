@@ -108,7 +108,7 @@ public final class FolderCheck {
 
   private void checkTables(WrittenSummary summary) {
     try {
-      FeatureTable plan = HandoffFile.reader(Format.GEOJSON).read(folder.resolve(PLAN));
+      FeatureTable plan = TableFormat.reader(Format.GEOJSON).read(folder.resolve(PLAN));
       checkCoverage(plan, summary.areaSquareMetres());
       PlantingCheck planting = new PlantingCheck(plan);
       List<String> missing = planting.missingInPlan();
@@ -119,9 +119,9 @@ public final class FolderCheck {
       for (WrittenFile file : summary.files()) {
         for (Format format : HandoffFile.ofOneTable(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
-              && file.path().endsWith(HandoffFile.ending(format))) {
+              && file.path().endsWith(TableFormat.ending(format))) {
             planting
-                .differences(HandoffFile.reader(format).read(folder.resolve(file.path())))
+                .differences(TableFormat.reader(format).read(folder.resolve(file.path())))
                 .forEach(what -> damaged(file.path(), what));
           }
         }

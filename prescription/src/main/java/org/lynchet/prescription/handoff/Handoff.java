@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.picture.FieldMap;
@@ -55,9 +57,9 @@ public final class Handoff {
    * @throws HandoffException if a file does not read back as meant; the place is as it was
    */
   public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
-    try (OutputFolder folder = OutputFolder.beginFor(target)) {
-      List<WrittenFile> files = fill(folder.draft());
-      folder.moveIntoPlace();
+    try (Draft draft = Draft.beside(target)) {
+      List<WrittenFile> files = fill(draft.folder());
+      draft.moveFolderIntoPlace();
       return files;
     } catch (IOException e) {
       throw new RejectedException(List.of(Refusal.of(target, e)));
@@ -107,7 +109,7 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
+                FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format),
                 format,
                 PlantingTable.of(layout, crop)));
       }
@@ -116,14 +118,14 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                SPRAYING + "/" + crop + HandoffFile.ending(format),
+                SPRAYING + "/" + crop + TableFormat.ending(format),
                 format,
                 SprayTable.areas(layout, crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(
               new HandoffFile(
-                  SPRAY_LINES + "/" + crop + HandoffFile.ending(format), format, lines));
+                  SPRAY_LINES + "/" + crop + TableFormat.ending(format), format, lines));
         }
       }
     }

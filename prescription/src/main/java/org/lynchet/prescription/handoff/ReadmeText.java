@@ -20,7 +20,7 @@ final class ReadmeText {
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
-        String path = FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format);
+        String path = FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format);
         text.append(
             "  %-24s prescription for planting %s%s%n"
                 .formatted(

@@ -4,11 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.CanopyRow;
@@ -55,13 +56,7 @@ public final class LightFiles {
     }
     Faults faults = new Faults();
     for (String name : names) {
-      if (!force && Files.exists(folder.resolve(name))) {
-        faults.add(
-            "a file is there already",
-            folder.resolve(name).toString(),
-            "files that are not there yet, unless --force is given",
-            "choose another folder with --out, or replace it with --force");
-      }
+      Draft.checkPlace(folder.resolve(name), force, faults);
     }
     check(forecast.light().request(), dates, faults);
     faults.throwIfAny();
@@ -113,33 +108,15 @@ public final class LightFiles {
    * Writes the files; each takes its place only when all are whole.
    *
    * @return their names
-   * @throws RejectedException if the file system refuses
+   * @throws RejectedException if the file system refuses; all is as it was
    */
   public List<String> write() throws RejectedException {
-    try {
-      Files.createDirectories(folder);
-      Path draft = Files.createTempDirectory(folder, ".light-");
-      try {
-        draw(draft);
-        for (String name : names) {
-          Files.move(
-              draft.resolve(name), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
-        }
-      } finally {
-        for (String name : names) {
-          Files.deleteIfExists(draft.resolve(name));
-        }
-        Files.deleteIfExists(draft);
-      }
+    try (Draft draft = Draft.beside(folder.resolve(names.get(0)))) {
+      draw(draft.folder());
+      draft.moveFilesIntoPlace();
       return names;
     } catch (IOException e) {
-      Faults faults = new Faults();
-      faults.add(
-          "cannot write: " + e,
-          folder.toString(),
-          "a folder that you may write to, on a disk with room",
-          "make room there, or choose another folder with --out");
-      throw new RejectedException(faults.list());
+      throw new RejectedException(List.of(Refusal.of(folder, e)));
     }
   }
 
