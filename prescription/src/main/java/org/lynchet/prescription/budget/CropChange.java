@@ -1,0 +1,30 @@
+package org.lynchet.prescription.budget;
+
+import java.io.Serializable;
+import org.lynchet.prescription.quantity.GrainUnit;
+import org.lynchet.prescription.quantity.Spread;
+
+/**
+ * What strips change for one crop.
+ *
+ * @param crop the crop
+ * @param stripSquareMetres its area in strips, without headland, which strips do not change
+ * @param unit the unit of grain
+ * @param yieldInBlocks the unit on one of its area, in a separate block
+ * @param yieldChange share by which the strips' yield differs from that
+ * @param price money for one of the unit
+ */
+public record CropChange(
+    String crop,
+    double stripSquareMetres,
+    GrainUnit unit,
+    double yieldInBlocks,
+    Spread yieldChange,
+    Spread price)
+    implements Serializable {
+
+  /** Grain of the strips' area if it were a block, in the unit. */
+  public double grainInBlocks() {
+    return stripSquareMetres / unit.per().squareMetres() * yieldInBlocks;
+  }
+}

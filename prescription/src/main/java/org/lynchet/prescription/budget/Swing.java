@@ -1,0 +1,21 @@
+package org.lynchet.prescription.budget;
+
+import java.io.Serializable;
+import org.lynchet.prescription.quantity.Spread;
+
+/**
+ * What one uncertain number alone does to the net, all others typical.
+ *
+ * @param input its name
+ * @param value the number
+ * @param netAtLow change of net at its low value
+ * @param netAtHigh change of net at its high value
+ */
+public record Swing(String input, Spread value, double netAtLow, double netAtHigh)
+    implements Serializable {
+
+  /** How far apart the two are. */
+  public double width() {
+    return Math.abs(netAtHigh - netAtLow);
+  }
+}
