@@ -23,6 +23,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param handoff what is written
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
+ * @param budget the money
  */
 public record Plan(
     String file,
@@ -35,7 +36,8 @@ public record Plan(
     Map<String, Product> products,
     HandoffChoices handoff,
     FitChoices fit,
-    ForecastChoices forecast)
+    ForecastChoices forecast,
+    PlannedBudget budget)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */
@@ -49,6 +51,7 @@ public record Plan(
   public Plan withFormats(List<HandoffChoices.Format> formats) {
     HandoffChoices others = handoff.withFormats(formats);
     return new Plan(
-        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
+        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
+        budget);
   }
 }

@@ -24,6 +24,7 @@ import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
@@ -232,7 +233,8 @@ public final class SamplePlans {
         products,
         new HandoffChoices(offZones, formats, taskData),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        PlannedBudget.NONE);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
