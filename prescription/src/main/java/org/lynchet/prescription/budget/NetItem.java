@@ -18,6 +18,14 @@ public record NetItem(String item, Kind kind, Spread change) implements Serializ
     COST
   }
 
+  /** The part of the budget in which it typically stands. */
+  public BudgetPart part() {
+    if (kind == Kind.RETURN) {
+      return change.typical() < 0 ? BudgetPart.REDUCED_RETURNS : BudgetPart.ADDED_RETURNS;
+    }
+    return change.typical() > 0 ? BudgetPart.REDUCED_COSTS : BudgetPart.ADDED_COSTS;
+  }
+
   /** Whether it changes nothing at all. */
   boolean isNothing() {
     return change.low() == 0 && change.high() == 0;

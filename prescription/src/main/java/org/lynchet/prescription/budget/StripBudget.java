@@ -58,6 +58,38 @@ public record StripBudget(
     return price.isPresent() && price.getAsDouble() > 0 ? price : OptionalDouble.empty();
   }
 
+  /**
+   * The ratio of a crop's price to another's at which net does not change, the other's price and
+   * all else typical; none if the crop has no such price.
+   */
+  public OptionalDouble breakEvenPriceRatio(String crop, String other) {
+    OptionalDouble price = breakEvenPrice(crop);
+    return price.isPresent()
+        ? OptionalDouble.of(price.getAsDouble() / change(other).price().typical())
+        : price;
+  }
+
+  /** The crop whose yield gains most by strips, or loses least; the first of several alike. */
+  public CropChange gaining() {
+    return facts.crops().stream().reduce((a, b) -> gain(b) > gain(a) ? b : a).orElseThrow();
+  }
+
+  /** The crop whose yield loses most by strips, or gains least; the last of several alike. */
+  public CropChange losing() {
+    return facts.crops().stream().reduce((a, b) -> gain(b) <= gain(a) ? b : a).orElseThrow();
+  }
+
+  private static double gain(CropChange crop) {
+    return crop.yieldChange().typical();
+  }
+
+  private CropChange change(String name) {
+    return facts.crops().stream()
+        .filter(crop -> crop.crop().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(name + " is not in the budget"));
+  }
+
   /** Net is linear in each input: two points give the place where it is 0. */
   private OptionalDouble breakEven(BudgetInput input) {
     BudgetInputs inputs = new BudgetInputs(facts);
@@ -82,6 +114,7 @@ public record StripBudget(
           new Swing(
               input.name(),
               spread,
+              input.unit(),
               inputs.net(with(typical, i, spread.low())),
               inputs.net(with(typical, i, spread.high()))));
     }
