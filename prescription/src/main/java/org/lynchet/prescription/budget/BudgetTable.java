@@ -2,12 +2,16 @@ package org.lynchet.prescription.budget;
 
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Cautions;
 
 /** Shows the money of a field as tables of at most 100 columns. */
 public final class BudgetTable {
+  static final String PRICES =
+      "Prices and costs are those of the plan: check them before you decide.";
+
   private final FieldBudget field;
   private final StripBudget strips;
   private final AreaUnit area;
@@ -109,7 +113,11 @@ public final class BudgetTable {
   }
 
   private void cautions() {
-    text.line("Prices and costs are those of the plan: check them before you decide.");
+    for (Warning warning : field.warnings()) {
+      text.wrap("Warning " + warning.code() + ": " + warning.text());
+      text.line("");
+    }
+    text.line("%s", PRICES);
     text.add(Cautions.text(field.plan().forecast().season()));
   }
 }

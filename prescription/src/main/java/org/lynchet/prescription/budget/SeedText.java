@@ -54,26 +54,11 @@ final class SeedText {
           "seeds/" + rate.unit().per().symbol(),
           rate.economic().typical(),
           rate.response().agronomicOptimum(),
-          "  " + tested(rate),
+          "  " + rate.testedWords(),
           planned(rate));
-    }
-    for (RateAdvice rate : field.rates()) {
-      if (rate.isOutsideTrials()) {
-        text.wrap(
-            "Warning RATE_NOT_TESTED: the rate that pays best for "
-                + rate.product()
-                + " is outside of what the trials tested, "
-                + tested(rate)
-                + ": they say nothing about it. Stay within, or test it.");
-      }
     }
     text.line("By the plan's trials of whole blocks; border rows may answer otherwise.");
     text.line("");
-  }
-
-  private static String tested(RateAdvice rate) {
-    return String.format(
-        Locale.ROOT, "%.0f to %.0f", rate.response().leastTested(), rate.response().mostTested());
   }
 
   private static String planned(RateAdvice rate) {
