@@ -111,7 +111,7 @@ public final class BudgetJson {
     json.writeObjectFieldStart("price_ratio");
     json.writeStringField("of", gaining.crop());
     json.writeStringField("to", losing.crop());
-    number("now", gaining.price().typical() / losing.price().typical(), DECIMALS);
+    number("typical", gaining.price().typical() / losing.price().typical(), DECIMALS);
     optional("break_even", strips.breakEvenPriceRatio(gaining.crop(), losing.crop()), DECIMALS);
     json.writeEndObject();
   }

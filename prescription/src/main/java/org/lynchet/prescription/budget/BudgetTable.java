@@ -38,13 +38,15 @@ public final class BudgetTable {
 
   private void head() {
     BudgetFacts facts = strips.facts();
-    text.line(
-        "%s: %.2f %s, strips against separate blocks with the same area of each crop; money in %s",
-        field.plan().field().name(),
-        facts.fieldSquareMetres() / area.squareMetres(),
-        area.symbol(),
-        facts.currency());
-    text.line("%s", Verdict.of(strips, area));
+    text.wrap(
+        String.format(
+            Locale.ROOT,
+            "%s: %.2f %s, strips against separate blocks of the same areas; money in %s",
+            field.plan().field().name(),
+            facts.fieldSquareMetres() / area.squareMetres(),
+            area.symbol(),
+            facts.currency()));
+    text.wrap(Verdict.of(strips, area));
     text.line("");
   }
 
@@ -95,7 +97,9 @@ public final class BudgetTable {
       items.forEach(item -> row("  " + item.item(), item.change()));
     }
     row("net", strips.net());
-    text.line("+ is gained, - is lost; what can be either stands where it typically does.");
+    text.wrap(
+        "+ is gained, - is lost; what can be either stands where it typically does. Low and high net"
+            + " take every number at its worst and at its best together. Headland is alike in both.");
     text.line("");
   }
 

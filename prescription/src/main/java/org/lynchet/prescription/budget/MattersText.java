@@ -14,10 +14,14 @@ final class MattersText {
           "%-30s %26s %26s",
           TextLines.cut(crop.crop(), 30),
           change(budget.breakEvenYieldChange(crop.crop()))
-              + String.format(Locale.ROOT, " (now %+.1f %%)", 100 * crop.yieldChange().typical()),
+              + String.format(
+                  Locale.ROOT, " (typical %+.1f %%)", 100 * crop.yieldChange().typical()),
           price(budget.breakEvenPrice(crop.crop()))
               + String.format(
-                  Locale.ROOT, " (now %.2f /%s)", crop.price().typical(), crop.unit().symbol()));
+                  Locale.ROOT,
+                  " (typical %.2f /%s)",
+                  crop.price().typical(),
+                  crop.unit().symbol()));
     }
     ratio(budget, text);
     text.line("");
@@ -36,7 +40,9 @@ final class MattersText {
         "ratio of the prices, " + gaining.crop() + " to " + losing.crop(),
         (ratio.isPresent() ? String.format(Locale.ROOT, "%.3f", ratio.getAsDouble()) : "none")
             + String.format(
-                Locale.ROOT, " (now %.3f)", gaining.price().typical() / losing.price().typical()));
+                Locale.ROOT,
+                " (typical %.3f)",
+                gaining.price().typical() / losing.price().typical()));
   }
 
   private static String change(OptionalDouble share) {

@@ -8,9 +8,16 @@ import org.lynchet.prescription.quantity.Spread;
  *
  * @param item what it is
  * @param kind whether it is sold or spent
- * @param change money over the whole field, above 0 for what is gained
+ * @param change money over the whole field, to the cent; above 0 for what is gained
  */
 public record NetItem(String item, Kind kind, Spread change) implements Serializable {
+
+  private static final int CENTS = 2;
+
+  /** Rounds to the cent, halves away from zero. */
+  public NetItem {
+    change = change.rounded(CENTS);
+  }
 
   /** On which side of the farm's books an item stands. */
   public enum Kind {

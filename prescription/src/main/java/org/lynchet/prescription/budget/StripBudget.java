@@ -14,8 +14,8 @@ import org.lynchet.prescription.quantity.Spread;
  * @param facts what strips change
  * @param typical the budget at typical values
  * @param items what each item does to the net
- * @param net change of net: its typical value, and the least and the most that any values within
- *     their spreads give together
+ * @param net change of net, the sum of the items: its typical value, and the least and the most
+ *     that any values within their spreads give together
  * @param swings what each uncertain number does alone, the widest first
  */
 public record StripBudget(
@@ -32,7 +32,8 @@ public record StripBudget(
   public static StripBudget of(BudgetFacts facts) {
     BudgetInputs inputs = new BudgetInputs(facts);
     List<NetItem> items = inputs.items();
-    Spread net = items.stream().map(NetItem::change).reduce(Spread.exactly(0), Spread::plus);
+    Spread net =
+        items.stream().map(NetItem::change).reduce(Spread.exactly(0), Spread::plus).rounded(2);
     return new StripBudget(facts, PartialBudget.typical(items), items, net, swings(inputs));
   }
 

@@ -62,7 +62,7 @@ final class SwingChartMaker {
         List.of(
             new Scene.Layer("grid", grid()),
             new Scene.Layer("bars", bars),
-            new Scene.Layer("net", List.of(typical())),
+            new Scene.Layer("net", List.of(zero(), typical())),
             new Scene.Layer("texts", texts(title))));
   }
 
@@ -117,16 +117,16 @@ final class SwingChartMaker {
     List<Mark> marks = new ArrayList<>();
     for (double tick : scale.ticks()) {
       double x = scale.x(tick);
-      marks.add(
-          new Mark.Line(
-              Outline.line(x, TOP, x, foot()),
-              tick == 0 ? Scene.INK : GRID,
-              tick == 0 ? 1 : 0.5,
-              tick == 0 ? 4 : 0));
+      marks.add(new Mark.Line(Outline.line(x, TOP, x, foot()), GRID, 0.5, 0));
       marks.add(
           new Mark.Text(money(tick), x, foot() + 14, SMALL, false, Mark.Anchor.MIDDLE, false));
     }
     return marks;
+  }
+
+  private Mark zero() {
+    double x = scale.x(0);
+    return new Mark.Line(Outline.line(x, TOP, x, foot()), Scene.INK, 1, 4);
   }
 
   private Mark typical() {

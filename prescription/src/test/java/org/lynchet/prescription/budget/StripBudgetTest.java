@@ -16,6 +16,9 @@ import org.lynchet.prescription.quantity.Spread;
  * WASDE of November 2025 for 2025/26, 4.00 and 10.50 a bushel, 186.0 and 53.0 bushels an acre.
  */
 class StripBudgetTest {
+  /** Six items, each rounded to the cent. */
+  private static final double CENTS = 0.03;
+
   private static final double FIFTY_ACRES = 50 * AreaUnit.ACRE.squareMetres();
 
   private static final BudgetFacts FACTS =
@@ -105,12 +108,12 @@ class StripBudgetTest {
                           + random.nextDouble() * (input.spread().high() - input.spread().low()))
               .toArray();
       assertThat(inputs.net(values))
-          .isBetween(budget.net().low() - 1e-9, budget.net().high() + 1e-9);
+          .isBetween(budget.net().low() - CENTS, budget.net().high() + CENTS);
     }
     assertThat(budget.net().low())
-        .isCloseTo(inputs.net(new double[] {170, 0.02, 3.5, 53, -0.15, 12, 200}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {170, 0.02, 3.5, 53, -0.15, 12, 200}), within(CENTS));
     assertThat(budget.net().high())
-        .isCloseTo(inputs.net(new double[] {200, 0.12, 4.6, 53, -0.03, 9.5, 100}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {200, 0.12, 4.6, 53, -0.03, 9.5, 100}), within(CENTS));
   }
 
   /** The change of corn's yield moves 50 x 186 x 4 x 0.10 = 3,720, most of all. */
