@@ -23,6 +23,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param handoff what is written
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
+ * @param budget the money
  */
 public record Plan(
     String file,
@@ -35,7 +36,8 @@ public record Plan(
     Map<String, Product> products,
     HandoffChoices handoff,
     FitChoices fit,
-    ForecastChoices forecast)
+    ForecastChoices forecast,
+    PlannedBudget budget)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */
@@ -45,10 +47,18 @@ public record Plan(
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
   }
 
+  /** The same plan along another line. */
+  public Plan withGuidance(PlannedGuidance line) {
+    return new Plan(
+        file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
+        budget);
+  }
+
   /** The same plan, written in other formats. */
   public Plan withFormats(List<HandoffChoices.Format> formats) {
     HandoffChoices others = handoff.withFormats(formats);
     return new Plan(
-        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
+        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
+        budget);
   }
 }

@@ -58,8 +58,6 @@ final class StripBands {
   }
 
   private static SteeredMachine steered(Sprayer sprayer) {
-    Length section = sprayer.section();
-    return new SteeredMachine(
-        sprayer.boom().tenthsOfMillimetre(), section == null ? 0 : section.tenthsOfMillimetre());
+    return SteeredMachine.of(sprayer.boom(), sprayer.section());
   }
 }

@@ -8,8 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.lynchet.prescription.draft.Draft;
-import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.CanopyRow;
@@ -26,15 +24,14 @@ public final class LightFiles {
   private static final double[] SHARES = {0.4, 0.6, 0.8};
 
   private final PlanForecast forecast;
-  private final Path folder;
-  private final List<String> names;
+  private final FolderFiles files;
+  private final boolean png;
   private final List<LocalDate> dates;
 
-  private LightFiles(
-      PlanForecast forecast, Path folder, List<String> names, List<LocalDate> dates) {
+  private LightFiles(PlanForecast forecast, FolderFiles files, boolean png, List<LocalDate> dates) {
     this.forecast = forecast;
-    this.folder = folder;
-    this.names = names;
+    this.files = files;
+    this.png = png;
     this.dates = dates;
   }
 
@@ -55,13 +52,12 @@ public final class LightFiles {
       names.addAll(List.of("light-rows.png", "light-shade.png"));
     }
     Faults faults = new Faults();
-    for (String name : names) {
-      Draft.checkPlace(folder.resolve(name), force, faults);
-    }
+    FolderFiles files = new FolderFiles(folder, names);
+    files.checkPlaces(force, faults);
     check(forecast.light().request(), dates, faults);
     faults.throwIfAny();
     return new LightFiles(
-        forecast, folder, names, dates.isEmpty() ? usualDates(forecast.light().request()) : dates);
+        forecast, files, png, dates.isEmpty() ? usualDates(forecast.light().request()) : dates);
   }
 
   private static void check(LightRequest request, List<LocalDate> dates, Faults faults) {
@@ -111,13 +107,7 @@ public final class LightFiles {
    * @throws RejectedException if the file system refuses; all is as it was
    */
   public List<String> write() throws RejectedException {
-    try (Draft draft = Draft.beside(folder.resolve(names.get(0)))) {
-      draw(draft.folder());
-      draft.moveFilesIntoPlace();
-      return names;
-    } catch (IOException e) {
-      throw new RejectedException(List.of(Refusal.of(folder, e)));
-    }
+    return files.write(this::draw);
   }
 
   private void draw(Path draft) throws IOException {
@@ -130,7 +120,7 @@ public final class LightFiles {
         draft.resolve("light.csv"), LightCsv.of(forecast.light()), StandardCharsets.UTF_8);
     rows.writeSvg(draft.resolve("light-rows.svg"));
     shade.writeSvg(draft.resolve("light-shade.svg"));
-    if (names.contains("light-rows.png")) {
+    if (png) {
       rows.writePng(draft.resolve("light-rows.png"));
       shade.writePng(draft.resolve("light-shade.png"));
     }

@@ -19,6 +19,7 @@ import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedGuidance;
 import org.lynchet.prescription.plan.PlannedHeadland;
@@ -187,7 +188,8 @@ final class SampleLayouts {
         Map.of(),
         new HandoffChoices(false, List.of()),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        PlannedBudget.NONE);
   }
 
   private static Planter planter(String name, int rows, double inches) {

@@ -24,6 +24,7 @@ import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
@@ -69,6 +70,7 @@ public final class SamplePlans {
   private List<Format> formats = Format.DEFAULT;
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
+  private PlannedBudget budget = PlannedBudget.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -219,6 +221,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Has that money. */
+  public SamplePlans budget(PlannedBudget money) {
+    budget = money;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -232,7 +240,8 @@ public final class SamplePlans {
         products,
         new HandoffChoices(offZones, formats, taskData),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        budget);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
