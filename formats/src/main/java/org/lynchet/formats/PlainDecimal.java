@@ -2,8 +2,9 @@ package org.lynchet.formats;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
-/** Prints numbers as plain decimals: no exponent, no zeros at the end, -0 as 0. */
+/** Prints numbers as plain decimals, no exponent, no zeros at the end, -0 as 0; and reads them. */
 public final class PlainDecimal {
   private static final int DECIMALS = 9;
   private static final long SCALE = 1_000_000_000L;
@@ -11,7 +12,26 @@ public final class PlainDecimal {
   /** Below this a double times the scale is a whole number that a double holds exactly. */
   private static final double LIMIT = 4_000_000;
 
+  /** Digits with a point or without, with an exponent or without; no infinity, no NaN. */
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]*+)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?");
+
+  /** Longer than any double that is printed: 4.9e-324 has 326 characters. */
+  private static final int LONGEST = 400;
+
   private PlainDecimal() {}
+
+  /**
+   * The number that a text is, also with an exponent; -0 as 0. NaN if the text is no number, or one
+   * beyond all doubles.
+   */
+  public static double parse(String text) {
+    if (text.length() > LONGEST || !NUMBER.matcher(text).matches()) {
+      return Double.NaN;
+    }
+    double value = Double.parseDouble(text);
+    return Double.isFinite(value) ? value + 0.0 : Double.NaN;
+  }
 
   /**
    * The shortest decimal that reads back as the same double.

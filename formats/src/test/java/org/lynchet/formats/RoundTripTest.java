@@ -14,6 +14,7 @@ import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -24,6 +25,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.kml.Kml;
 import org.lynchet.formats.shapefile.Shapefile;
 
 /** Writes random tables and reads them back: nothing is lost but digits beyond the format's. */
@@ -90,6 +92,38 @@ class RoundTripTest {
     } finally {
       Files.delete(file);
     }
+  }
+
+  /** KML has no exponents: a number may have hundreds of digits. */
+  @Property(seed = "4")
+  void kmlKeepsNumbersOfAnySize(@ForAll("numbers") double number) throws Exception {
+    Path file = Files.createTempFile("round-trip", ".kml");
+    try {
+      Feature feature = Samples.feature("POINT (1 2)", number);
+      List<Column> columns = List.of(Column.number("rate", 20, 3));
+      Kml.write(List.of(Samples.table(columns, feature)), file);
+      assertThat(Kml.reader("").read(file).features().get(0).values())
+          .containsExactly(number + 0.0);
+    } finally {
+      Files.delete(file);
+    }
+  }
+
+  @Property(seed = "5")
+  void whatIsPrintedIsReadTheSame(@ForAll("numbers") double number) {
+    assertThat(PlainDecimal.parse(PlainDecimal.of(number))).isEqualTo(number + 0.0);
+    assertThat(PlainDecimal.parse(Double.toString(number))).isEqualTo(number + 0.0);
+  }
+
+  @Example
+  void whatIsNoNumberIsNotRead() {
+    for (String text :
+        List.of("", ".", "-", "e5", "1e", "1 ", "0x1p3", "NaN", "1e999", "1d", "1_0")) {
+      assertThat(PlainDecimal.parse(text)).as(text).isNaN();
+    }
+    assertThat(PlainDecimal.parse("0." + "1".repeat(1_000_000))).as("longer than any").isNaN();
+    assertThat(PlainDecimal.parse("+1.")).isEqualTo(1);
+    assertThat(PlainDecimal.parse("-.5E+2")).isEqualTo(-50);
   }
 
   @Provide

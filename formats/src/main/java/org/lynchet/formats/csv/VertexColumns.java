@@ -8,13 +8,12 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.formats.FaultList;
+import org.lynchet.formats.PlainDecimal;
 
 /** Knows where the columns of vertices are and takes the vertex out of each row. */
 final class VertexColumns {
   private static final int ABSENT = -1;
   private static final int MAX_SHOWN = 160;
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
   private final List<String> names;
@@ -68,9 +67,9 @@ final class VertexColumns {
   /** The value, or NaN after a fault. */
   private double degrees(CSVRecord row, long line, String name, double limit) {
     String text = text(row, names.indexOf(name));
-    double value = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
+    double value = PlainDecimal.parse(text);
     if (Math.abs(value) <= limit) {
-      return value + 0.0;
+      return value;
     }
     fault(text, line, name, "degrees with a decimal point, -" + limit + " to " + limit);
     return Double.NaN;

@@ -46,38 +46,21 @@ final class VertexRings {
     if (parts.isEmpty()) {
       faults.add("no rows after the header", file, "one row for each vertex", "export it again");
     }
+    String kind = lines ? "line" : "ring";
+    int least = lines ? MIN_OF_LINE : MIN_VERTICES;
     parts.forEach(
         (part, rings) ->
             rings.forEach(
                 (ring, points) -> {
-                  if (lines) {
-                    checkLine(part, ring, points);
-                  } else {
-                    check(part, ring, points);
+                  int different = new HashSet<>(points).size();
+                  if (different < least) {
+                    faults.add(
+                        "a " + kind + " of " + different + " different vertices",
+                        file + ", part " + part + ", ring " + ring,
+                        "at least " + least,
+                        "give the whole " + kind + ", or leave it out");
                   }
                 }));
-  }
-
-  private void checkLine(int part, int ring, List<Coordinate> points) {
-    int different = new HashSet<>(points).size();
-    if (different < MIN_OF_LINE) {
-      faults.add(
-          "a line of " + different + " different vertices",
-          file + ", part " + part + ", ring " + ring,
-          "at least 2",
-          "give the whole line, or leave it out");
-    }
-  }
-
-  private void check(int part, int ring, List<Coordinate> points) {
-    int different = new HashSet<>(points).size();
-    if (different < MIN_VERTICES) {
-      faults.add(
-          "a ring of " + different + " different vertices",
-          file + ", part " + part + ", ring " + ring,
-          "at least 3",
-          "give the whole ring, or leave it out");
-    }
   }
 
   Geometry toGeometry() {

@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.FaultList;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.formats.XmlElement;
 
 /** Reads polygons (PLN), each with one or more exterior rings and the interior ones in them. */
@@ -128,12 +129,9 @@ final class AreaDecoder {
 
   private double degrees(XmlElement point, String attribute, double most) {
     String text = point.attribute(attribute).strip();
-    if (text.length() <= 40
-        && text.matches("[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?")) {
-      double value = Double.parseDouble(text);
-      if (Math.abs(value) <= most) {
-        return value;
-      }
+    double value = PlainDecimal.parse(text);
+    if (Math.abs(value) <= most) {
+      return value;
     }
     faults.add(
         "the point's "

@@ -1,15 +1,17 @@
 package org.lynchet.formats.isoxml;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 import org.lynchet.formats.FaultList;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.formats.XmlElement;
 import org.lynchet.formats.isoxml.TaskSet.Version;
 
 /** Checks the values of an element's attributes against their rules. */
 final class AttributeCheck {
   private static final int MOST_DECIMALS = 9;
-  private static final String EXPONENT = "([eE][+-]?[0-9]{1,3})?";
-  private static final String DECIMAL = "[+-]?([0-9]{1,18}(\\.[0-9]{0,40})?|\\.[0-9]{1,40})";
+  private static final Pattern DECIMAL =
+      Pattern.compile("[+-]?([0-9]{1,18}(\\.[0-9]{0,40})?|\\.[0-9]{1,40})");
 
   private final TaskTree tree;
   private final FaultList faults;
@@ -44,24 +46,24 @@ final class AttributeCheck {
         }
       }
       case DDI -> {
-        if (!value.matches("[0-9A-Fa-f]{4}")) {
+        if (!IsoNumbers.isDdi(value)) {
           fault(element, rule, shown(value), "four hexadecimal digits");
         }
       }
       case WHOLE -> {
-        if (!value.matches("[+-]?[0-9]{1,18}") || isOutside(value, rule.low(), high)) {
+        if (!IsoNumbers.isWhole(value) || isOutside(value, rule.low(), high)) {
           fault(element, rule, shown(value), whole(rule.low(), high));
         }
       }
       case DECIMAL -> {
-        if (!value.matches(DECIMAL) || isOutside(value, rule.low(), high)) {
+        if (!DECIMAL.matcher(value).matches() || isOutside(value, rule.low(), high)) {
           fault(element, rule, shown(value), "a decimal " + whole(rule.low(), high));
         } else if (current && new BigDecimal(value).scale() > MOST_DECIMALS) {
           fault(element, rule, shown(value), "at most nine digits after the point");
         }
       }
       case REAL -> {
-        if (!value.matches(DECIMAL + EXPONENT) || isOutside(value, rule.low(), high)) {
+        if (isOutside(value, rule.low(), high)) {
           fault(element, rule, shown(value), "a number " + rule.low() + " to " + high);
         }
       }
@@ -71,8 +73,9 @@ final class AttributeCheck {
     }
   }
 
+  /** What is no number is outside too. */
   private static boolean isOutside(String value, double low, double high) {
-    double number = Double.parseDouble(value);
+    double number = PlainDecimal.parse(value);
     return !(number >= low && number <= high);
   }
 

@@ -84,6 +84,30 @@ public final class TaskData {
   }
 
   /**
+   * Reads a set of task data that was written: what is wrong in it, or that it says something else;
+   * empty if it is as it was meant.
+   *
+   * @param file TASKDATA.XML, its folder, or a .zip of it
+   */
+  public static List<String> differences(TaskSet meant, Path file) {
+    try (TaskFiles files = TaskFiles.open(file)) {
+      TaskTree tree = TaskTree.read(files);
+      List<Fault> faults = TaskDataCheck.check(tree, files);
+      if (!faults.isEmpty()) {
+        return told(faults);
+      }
+      boolean same = new TaskSetDecoder(tree).decode().equals(meant);
+      return same ? List.of() : List.of("it does not read back as it was meant");
+    } catch (FormatException e) {
+      return told(e.faults());
+    }
+  }
+
+  private static List<String> told(List<Fault> faults) {
+    return faults.stream().map(fault -> fault.what() + ", " + fault.where()).toList();
+  }
+
+  /**
    * Reads the boundary of one field as a table of one feature without columns.
    *
    * @param id the field's id, such as PFD1; empty for the only field of the file

@@ -10,13 +10,11 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.FaultList;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.formats.XmlElement;
 
 /** Reads geometries; heights are passed over, open rings are closed. */
 final class GeometryParser {
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?([0-9]{1,30}(\\.[0-9]{0,60})?|\\.[0-9]{1,60})([eE][+-]?[0-9]{1,3})?");
-
   private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final int SHOWN = 40;
 
@@ -27,11 +25,6 @@ final class GeometryParser {
   GeometryParser(String place, FaultList faults) {
     this.place = place;
     this.faults = faults;
-  }
-
-  /** Whether a text is a number as XML Schema writes doubles, infinities and NaN aside. */
-  static boolean isNumber(String text) {
-    return NUMBER.matcher(text).matches();
   }
 
   /** The geometry of a placemark; an empty collection if it has none. */
@@ -111,12 +104,10 @@ final class GeometryParser {
     String longitude = comma < 0 ? tuple : tuple.substring(0, comma);
     String latitude =
         comma < 0 ? "" : tuple.substring(comma + 1, second < 0 ? tuple.length() : second);
-    if (isNumber(longitude) && isNumber(latitude)) {
-      double x = Double.parseDouble(longitude);
-      double y = Double.parseDouble(latitude);
-      if (Math.abs(x) <= 180 && Math.abs(y) <= 90) {
-        return Optional.of(new Coordinate(x, y));
-      }
+    double x = PlainDecimal.parse(longitude);
+    double y = PlainDecimal.parse(latitude);
+    if (Math.abs(x) <= 180 && Math.abs(y) <= 90) {
+      return Optional.of(new Coordinate(x, y));
     }
     fault(
         coordinates,

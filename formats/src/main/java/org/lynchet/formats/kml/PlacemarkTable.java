@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.FaultList;
 import org.lynchet.formats.Feature;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.formats.XmlElement;
 
 /** Makes columns and features of placemarks. */
@@ -118,8 +119,9 @@ final class PlacemarkTable {
     if (column.kind() == Column.Kind.FLAG && text.matches("0|1|true|false")) {
       return text.equals("1") || text.equals("true");
     }
-    if (column.kind() == Column.Kind.NUMBER && GeometryParser.isNumber(text)) {
-      return Double.valueOf(text);
+    double number = PlainDecimal.parse(text);
+    if (column.kind() == Column.Kind.NUMBER && !Double.isNaN(number)) {
+      return number;
     }
     faults.add(
         "the value of "

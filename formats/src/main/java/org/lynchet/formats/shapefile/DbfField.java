@@ -4,10 +4,10 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.FaultList;
+import org.lynchet.formats.PlainDecimal;
 
 /**
  * Decodes the values of one column of a .dbf.
@@ -16,9 +16,6 @@ import org.lynchet.formats.FaultList;
  * @param offset where it begins in a row, in bytes
  */
 record DbfField(char type, Column column, int offset, Charset charset, String place) {
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?");
-
   static DbfField of(ByteBuffer descriptor, int offset, Charset charset, String place) {
     byte[] name = new byte[11];
     descriptor.get(0, name);
@@ -80,12 +77,12 @@ record DbfField(char type, Column column, int offset, Charset charset, String pl
     if (text.isEmpty() || text.chars().allMatch(c -> c == '*')) {
       return null;
     }
-    double value = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
-    if (!Double.isFinite(value)) {
+    double value = PlainDecimal.parse(text);
+    if (Double.isNaN(value)) {
       fault("not a number: " + text, where, faults, "a number such as -12.5");
       return null;
     }
-    return value + 0.0;
+    return value;
   }
 
   private @Nullable Boolean flag(String text, String where, FaultList faults) {

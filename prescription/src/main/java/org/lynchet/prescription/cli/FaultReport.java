@@ -27,7 +27,7 @@ final class FaultReport implements IExecutionExceptionHandler {
       report(rejected.faults(), err, commandLine.getColorScheme().ansi());
       code = FAULTS_IN_DATA;
     } else if (ended instanceof HandoffException handoff) {
-      err.println(handoff.getMessage());
+      err.println("What was written does not read back as meant:");
       handoff.differences().forEach(difference -> err.println("  " + difference));
       err.println("Nothing was kept. Please report this with the plan and its files.");
     } else {

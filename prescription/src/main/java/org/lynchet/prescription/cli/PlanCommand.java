@@ -93,12 +93,12 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RejectedException, HandoffException {
     Path folder = out == null ? besidePlan(plan) : out;
+    List<Format> wanted = formats.stream().distinct().toList();
     if (dryRun) {
-      print(Workflow.prepare(plan).summary(), List.of(), null);
+      print(Workflow.prepare(plan, wanted).summary(), List.of(), null);
       return 0;
     }
-    Workflow.Prepared prepared =
-        Workflow.prepareFor(folder, force, plan, formats.stream().distinct().toList());
+    Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan, wanted);
     List<WrittenFile> files = Workflow.write(prepared, folder, png);
     print(prepared.summary(), files, folder);
     return 0;

@@ -2,10 +2,7 @@ package org.lynchet.prescription.convert;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.lynchet.formats.Fault;
-import org.lynchet.formats.FormatException;
 import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet;
 
@@ -27,15 +24,6 @@ record ConvertedFields(TaskSet set) implements Converted {
 
   @Override
   public List<String> differences(Path file) {
-    List<String> differences = new ArrayList<>();
-    TaskData.check(file).forEach(fault -> differences.add(fault.what() + ", " + fault.where()));
-    try {
-      if (!TaskData.read(file).equals(set)) {
-        differences.add("it does not read back as it was meant");
-      }
-    } catch (FormatException e) {
-      e.faults().stream().map(Fault::what).forEach(differences::add);
-    }
-    return differences;
+    return TaskData.differences(set, file);
   }
 }

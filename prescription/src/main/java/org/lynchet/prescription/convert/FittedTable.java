@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.prescription.fault.Warning;
 
 /** Fits a table to what the narrowest of the formats hold. */
@@ -159,7 +160,7 @@ final class FittedTable {
 
   private static String text(@Nullable Object value) {
     return value instanceof Double number
-        ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
+        ? PlainDecimal.of(number)
         : Objects.toString(value, "").strip();
   }
 }

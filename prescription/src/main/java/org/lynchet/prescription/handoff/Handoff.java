@@ -27,17 +27,21 @@ public final class Handoff {
 
   private final FieldLayout layout;
   private final Summary summary;
-  private final boolean png;
+  private final List<WholePlan> plans;
+
+  private Handoff(FieldLayout layout, Summary summary, List<WholePlan> plans) {
+    this.layout = layout;
+    this.summary = summary;
+    this.plans = plans;
+  }
 
   /**
    * Gets ready to write.
    *
-   * @param png whether the map is drawn as map.png too
+   * @throws RejectedException if one of the plan's formats cannot hold the plan
    */
-  public Handoff(FieldLayout layout, Summary summary, boolean png) {
-    this.layout = layout;
-    this.summary = summary;
-    this.png = png;
+  public static Handoff of(FieldLayout layout, Summary summary) throws RejectedException {
+    return new Handoff(layout, summary, WholePlan.all(layout));
   }
 
   /**
@@ -52,13 +56,15 @@ public final class Handoff {
   /**
    * Writes all files beside their place, reads them back, compares, and moves them into place.
    *
+   * @param png whether the map is drawn as map.png too
    * @return the files written
    * @throws RejectedException if the file system refuses; the place is as it was
    * @throws HandoffException if a file does not read back as meant; the place is as it was
    */
-  public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
+  public List<WrittenFile> write(Path target, boolean png)
+      throws RejectedException, HandoffException {
     try (Draft draft = Draft.beside(target)) {
-      List<WrittenFile> files = fill(draft.folder());
+      List<WrittenFile> files = fill(draft.folder(), png);
       draft.moveFolderIntoPlace();
       return files;
     } catch (IOException e) {
@@ -66,13 +72,11 @@ public final class Handoff {
     }
   }
 
-  private List<WrittenFile> fill(Path folder)
-      throws IOException, HandoffException, RejectedException {
+  private List<WrittenFile> fill(Path folder, boolean png) throws IOException, HandoffException {
     List<HandoffFile> tables = tables();
     for (HandoffFile table : tables) {
       table.write(folder, layout.plan().date());
     }
-    List<WholePlan> plans = WholePlan.all(layout);
     for (WholePlan plan : plans) {
       plan.write(folder);
     }

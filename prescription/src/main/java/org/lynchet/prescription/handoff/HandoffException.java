@@ -10,7 +10,7 @@ public final class HandoffException extends Exception {
 
   /** Takes every difference, at least one. */
   public HandoffException(List<String> differences) {
-    super("what was written does not read back as meant: " + differences.get(0));
+    super("What was written does not read back as meant: " + differences);
     this.differences = List.copyOf(differences);
   }
 

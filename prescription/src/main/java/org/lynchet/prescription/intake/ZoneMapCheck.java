@@ -1,6 +1,5 @@
 package org.lynchet.prescription.intake;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
@@ -98,7 +98,7 @@ final class ZoneMapCheck {
       return "";
     }
     return value instanceof Double number && Double.isFinite(number)
-        ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
+        ? PlainDecimal.of(number)
         : value.toString().strip();
   }
 }

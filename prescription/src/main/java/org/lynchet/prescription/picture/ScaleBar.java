@@ -1,8 +1,8 @@
 package org.lynchet.prescription.picture;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.formats.PlainDecimal;
 
 /**
  * Shows a round length at the map's scale: 1, 2 or 5 times a power of ten.
@@ -58,6 +58,6 @@ record ScaleBar(double amount, double points, UnitSystem units) {
   private static String text(double value) {
     return value == Math.rint(value)
         ? String.format(Locale.ROOT, "%,.0f", value)
-        : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        : PlainDecimal.of(value);
   }
 }

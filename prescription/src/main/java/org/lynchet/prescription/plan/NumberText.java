@@ -3,6 +3,7 @@ package org.lynchet.prescription.plan;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.prescription.plan.PlanNode.Scalar;
 import org.lynchet.prescription.plan.PlanNode.ScalarKind;
 
@@ -45,11 +46,7 @@ final class NumberText {
 
   /** Reads a number in a range, its ends with it. */
   static ValueReader<Double> between(double least, double most) {
-    String allowed =
-        "a number, "
-            + BigDecimal.valueOf(least).stripTrailingZeros().toPlainString()
-            + " to "
-            + BigDecimal.valueOf(most).stripTrailingZeros().toPlainString();
+    String allowed = "a number, " + PlainDecimal.of(least) + " to " + PlainDecimal.of(most);
     return (node, faults) -> {
       Optional<Double> number = number(node, allowed, faults).map(BigDecimal::doubleValue);
       if (number.isPresent() && !(number.get() >= least && number.get() <= most)) {

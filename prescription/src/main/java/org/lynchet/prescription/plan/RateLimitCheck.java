@@ -1,6 +1,6 @@
 package org.lynchet.prescription.plan;
 
-import java.math.BigDecimal;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Planter.RateLimits;
 import org.lynchet.prescription.quantity.SeedingRate;
@@ -30,8 +30,6 @@ final class RateLimitCheck {
   }
 
   private static String text(SeedingRate rate) {
-    return new BigDecimal(Double.toString(rate.seeds())).stripTrailingZeros().toPlainString()
-        + " "
-        + rate.unit();
+    return PlainDecimal.of(rate.seeds()) + " " + rate.unit();
   }
 }

@@ -1,11 +1,11 @@
 package org.lynchet.prescription.taskdata;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.lynchet.formats.PlainDecimal;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
@@ -32,7 +32,7 @@ public final class RateTable {
             Locale.ROOT,
             "  %-24s %14s %-10s sent as %.2f (DDI 000B value %d)\n",
             product,
-            BigDecimal.valueOf(meant.seeds()).stripTrailingZeros().toPlainString(),
+            PlainDecimal.of(meant.seeds()),
             meant.unit(),
             sent.rate(meant.per()).seeds(),
             sent.raw()));

@@ -18,12 +18,12 @@ record SentRate(int raw) {
   /** Steps in one seed on a square metre. */
   private static final int STEPS = 1000;
 
-  /** Whether a rate is within what DDI 11 can carry: raw 0 to 2147483647. */
-  static boolean fits(SeedingRate meant) {
-    return meant.perSquareMetre() * STEPS < Integer.MAX_VALUE;
-  }
-
-  /** The nearest rate that can be sent, halves up. */
+  /**
+   * The nearest rate that can be sent, halves up.
+   *
+   * @param meant at most 2147483 seeds/m2, raw 2147483647; a plan has at most 10000
+   * @throws ArithmeticException if it is more
+   */
   static SentRate of(SeedingRate meant) {
     return new SentRate(
         BigDecimal.valueOf(meant.perSquareMetre() * STEPS)

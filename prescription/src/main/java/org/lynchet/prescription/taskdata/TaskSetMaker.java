@@ -43,8 +43,8 @@ public final class TaskSetMaker {
   /**
    * The task data of a layout.
    *
-   * @throws RejectedException if a crop has more rates than a task has zones, one that cannot be
-   *     sent, or two names come out the same
+   * @throws RejectedException if a crop has more rates than a task has zones, or two names come out
+   *     the same
    */
   public static TaskSet of(FieldLayout layout) throws RejectedException {
     return new TaskSetMaker(layout).make();

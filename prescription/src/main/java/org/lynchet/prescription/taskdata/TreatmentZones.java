@@ -57,19 +57,18 @@ final class TreatmentZones {
     for (Zone zone : layout.zones()) {
       if (!zone.crop().equals(crop)) {
         off.add(zone.polygon());
-      } else if (SentRate.fits(zone.rate())) {
+      } else {
         Setting setting = new Setting(zone.product(), SentRate.of(zone.rate()));
         areas.computeIfAbsent(setting, s -> new ArrayList<>()).add(zone.polygon());
-      } else {
-        fault(faults, "the rate of " + zone.product() + " is too high", "below 2147483 seeds/m2");
       }
     }
     layout.waterways().forEach(way -> off.add(way.polygon()));
     if (areas.size() >= MOST) {
-      fault(
-          faults,
+      faults.add(
           crop + " has " + areas.size() + " different products and rates",
-          "at most " + (MOST - 1) + " in one task");
+          layout.plan().file() + " handoff.formats",
+          "at most " + (MOST - 1) + " in one task",
+          "use fewer rates, or leave out isoxml");
       return List.of();
     }
     List<TaskSet.Zone> zones = new ArrayList<>();
@@ -91,13 +90,5 @@ final class TreatmentZones {
       int code, String name, String product, SentRate rate, MultiPolygon area) {
     Value value = new Value(SentRate.DDI, rate.raw(), product, presentation);
     return new TaskSet.Zone(code, TaskData.name(name), List.of(value), area);
-  }
-
-  private void fault(Faults faults, String what, String allowed) {
-    faults.add(
-        what,
-        layout.plan().file() + " handoff.formats",
-        allowed,
-        "use fewer rates, or leave out isoxml");
   }
 }

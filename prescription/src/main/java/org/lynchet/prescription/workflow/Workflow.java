@@ -30,22 +30,17 @@ public final class Workflow {
    *
    * @param layout the field laid out
    * @param summary what it comes to
+   * @param handoff what is written of it
    */
-  public record Prepared(FieldLayout layout, Summary summary) {}
+  public record Prepared(FieldLayout layout, Summary summary, Handoff handoff) {}
 
   /**
-   * Reads a plan file and everything that it names, and lays the field out.
-   *
-   * @throws RejectedException with every fault of the plan, or else of its data
-   */
-  public static Prepared prepare(Path planFile) throws RejectedException {
-    return prepare(planFile, List.of());
-  }
-
-  /**
-   * The same, written in other formats than the plan says.
+   * Reads a plan file and everything that it names, lays the field out, and makes sure that the
+   * formats can hold it.
    *
    * @param formats the formats; none for those of the plan
+   * @throws RejectedException with every fault of the plan, or else of its data, or else of what is
+   *     to be written
    */
   public static Prepared prepare(Path planFile, List<Format> formats) throws RejectedException {
     Plan read = readPlan(planFile);
@@ -57,7 +52,8 @@ public final class Workflow {
     if (plan.handoff().formats().contains(Format.ISOXML)) {
       layout = layout.withWarnings(SentNames.warnings(layout));
     }
-    return new Prepared(layout, Summary.of(layout, placement.orElse(null)));
+    Summary summary = Summary.of(layout, placement.orElse(null));
+    return new Prepared(layout, summary, Handoff.of(layout, summary));
   }
 
   /** Reads a plan; if it has faults, those of the field's files are reported with them. */
@@ -104,6 +100,6 @@ public final class Workflow {
    */
   public static List<WrittenFile> write(Prepared prepared, Path folder, boolean png)
       throws RejectedException, HandoffException {
-    return new Handoff(prepared.layout(), prepared.summary(), png).write(folder);
+    return prepared.handoff().write(folder, png);
   }
 }

@@ -53,7 +53,7 @@ class CrossFormatTest {
         FieldLayout.of(
             cornAndSoybean().headland(1, true).sprayer(90, 10.0).formats(Format.values()).plan(),
             field(FIELD));
-    new Handoff(layout, Summary.of(layout), false).write(out);
+    Handoff.of(layout, Summary.of(layout)).write(out, false);
   }
 
   @Test
@@ -77,7 +77,7 @@ class CrossFormatTest {
     SamplePlans plans = cornAndSoybean().headlandAtEnds(1, 30).sprayer(90, 10.0).formats(format);
     FieldLayout layout = FieldLayout.of(plans.plan(), CurvedFields.ring(null));
     Path alone = folder.resolve("alone");
-    new Handoff(layout, Summary.of(layout), false).write(alone);
+    Handoff.of(layout, Summary.of(layout)).write(alone, false);
     boolean oneTable = format == Format.SHAPEFILE || format == Format.GEOJSON;
     assertThat(Files.exists(alone.resolve("spraying"))).isEqualTo(oneTable);
     assertThat(Files.readString(alone.resolve("README.txt")))
@@ -117,7 +117,7 @@ class CrossFormatTest {
             cornAndSoybean().headland(1, true).offZones().formats(Format.values()).plan(),
             SamplePlans.fieldWithWaterways(FIELD, way));
     Path wet = folder.resolve("wet");
-    new Handoff(layout, Summary.of(layout), false).write(wet);
+    Handoff.of(layout, Summary.of(layout)).write(wet, false);
     TaskSet set = TaskData.read(wet.resolve("taskdata/TASKDATA.zip"));
     for (TaskSet.Task task : set.tasks()) {
       String crop = task.name().split(" ", 2)[0];

@@ -37,7 +37,7 @@ class HandoffTest {
 
   private static List<WrittenFile> write(SamplePlans plans, Path target) throws Exception {
     FieldLayout layout = FieldLayout.of(plans.plan(), field(FIELD));
-    return new Handoff(layout, Summary.of(layout), false).write(target);
+    return Handoff.of(layout, Summary.of(layout)).write(target, false);
   }
 
   @Test
@@ -167,7 +167,7 @@ class HandoffTest {
             cornAndSoybean().headland(1, true).offZones().plan(),
             SamplePlans.fieldWithWaterways(FIELD, way));
     Path out = folder.resolve("out");
-    new Handoff(layout, Summary.of(layout), false).write(out);
+    Handoff.of(layout, Summary.of(layout)).write(out, false);
     FeatureTable plan = GeoJson.reader().read(out.resolve("plan.geojson"));
     assertThat(plan.features())
         .filteredOn(feature -> "waterway".equals(feature.values().get(2)))
