@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.SummaryJson;
 import org.lynchet.prescription.summary.SummaryTable;
@@ -38,6 +39,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml --dry-run          the totals only",
       "  lynchet plan sandhill-east.yaml --out usb --force  replace what an earlier run wrote there",
       "  lynchet plan sandhill-east.yaml --format isoxml,kml     for a terminal and a phone",
+      "  lynchet plan sandhill-east.yaml --papers           with sheets for the cab and the seed, as PDF",
       "  lynchet plan sandhill-east.yaml --json --dry-run   the totals for another program",
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -79,6 +81,11 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--png", description = "Draw the map as map.png too.")
   private boolean png;
 
+  @Option(
+      names = "--papers",
+      description = "Write cab-sheet.pdf and seed-sheet.pdf too. Default: as handoff.papers says.")
+  private boolean papers;
+
   @Option(names = "--json", description = "Print summary.json in place of the table.")
   private boolean json;
 
@@ -97,11 +104,16 @@ final class PlanCommand implements Callable<Integer> {
       print(Workflow.prepare(plan).summary(), List.of(), null);
       return 0;
     }
-    Workflow.Prepared prepared =
-        Workflow.prepareFor(folder, force, plan, formats.stream().distinct().toList());
+    Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan, this::changed);
     List<WrittenFile> files = Workflow.write(prepared, folder, png);
     print(prepared.summary(), files, folder);
     return 0;
+  }
+
+  private Plan changed(Plan read) {
+    Plan inFormats =
+        formats.isEmpty() ? read : read.withFormats(formats.stream().distinct().toList());
+    return papers ? inFormats.withPapers() : inFormats;
   }
 
   private void print(Summary summary, List<WrittenFile> files, @Nullable Path folder) {

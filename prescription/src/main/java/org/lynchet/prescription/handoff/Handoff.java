@@ -9,6 +9,7 @@ import java.util.List;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.paper.PaperFiles;
 import org.lynchet.prescription.picture.FieldMap;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
@@ -83,6 +84,9 @@ public final class Handoff {
     map.writeSvg(folder.resolve("map.svg"));
     if (png) {
       map.writePng(folder.resolve("map.png"));
+    }
+    if (layout.plan().handoff().papers()) {
+      PaperFiles.write(layout, summary, folder);
     }
     Files.writeString(
         folder.resolve("README.txt"),

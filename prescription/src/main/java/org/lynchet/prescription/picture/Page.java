@@ -64,7 +64,8 @@ record Page(Box map, MapPlane plane, Box legend, int legendColumns) {
     return new Page(map, plane(offsets, frame, map), legend, COLUMNS_BELOW);
   }
 
-  private static MapPlane plane(List<Coordinate> offsets, OffsetFrame frame, Box map) {
+  /** The plane in which places just fit into a map's box, with room around them for labels. */
+  static MapPlane plane(List<Coordinate> offsets, OffsetFrame frame, Box map) {
     double heading = Math.toRadians(frame.headingDegrees());
     Box room =
         map.shrunk(

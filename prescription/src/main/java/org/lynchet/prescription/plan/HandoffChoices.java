@@ -9,8 +9,10 @@ import java.util.List;
  * @param offZones whether the other crops' strips go into each crop's planting file at rate 0
  * @param formats the formats, in the plan's order
  * @param taskData how the format isoxml is written
+ * @param papers whether cab sheet and seed sheet are written too
  */
-public record HandoffChoices(boolean offZones, List<Format> formats, TaskDataChoices taskData)
+public record HandoffChoices(
+    boolean offZones, List<Format> formats, TaskDataChoices taskData, boolean papers)
     implements Serializable {
 
   /** Copies the list. */
@@ -18,14 +20,24 @@ public record HandoffChoices(boolean offZones, List<Format> formats, TaskDataCho
     formats = List.copyOf(formats);
   }
 
-  /** Choices with the defaults of task data. */
+  /** Choices without papers. */
+  public HandoffChoices(boolean offZones, List<Format> formats, TaskDataChoices taskData) {
+    this(offZones, formats, taskData, false);
+  }
+
+  /** Choices without papers, and with the defaults of task data. */
   public HandoffChoices(boolean offZones, List<Format> formats) {
     this(offZones, formats, TaskDataChoices.DEFAULT);
   }
 
   /** The same in other formats. */
   public HandoffChoices withFormats(List<Format> others) {
-    return new HandoffChoices(offZones, others, taskData);
+    return new HandoffChoices(offZones, others, taskData, papers);
+  }
+
+  /** The same with papers. */
+  public HandoffChoices withPapers() {
+    return new HandoffChoices(offZones, formats, taskData, true);
   }
 
   /** The formats that prescriptions are written in. */

@@ -27,7 +27,8 @@ final class HandoffSection {
     TaskDataChoices taskData =
         keys.find("task-data", KeyReader.keys(HandoffSection::taskData))
             .orElse(TaskDataChoices.DEFAULT);
-    return Optional.of(new HandoffChoices(offZones, formats, taskData));
+    boolean papers = keys.find("papers", WordText::flag).orElse(false);
+    return Optional.of(new HandoffChoices(offZones, formats, taskData, papers));
   }
 
   private static Optional<TaskDataChoices> taskData(KeyReader keys) {

@@ -47,7 +47,15 @@ public record Plan(
 
   /** The same plan, written in other formats. */
   public Plan withFormats(List<HandoffChoices.Format> formats) {
-    HandoffChoices others = handoff.withFormats(formats);
+    return with(handoff.withFormats(formats));
+  }
+
+  /** The same plan with cab sheet and seed sheet. */
+  public Plan withPapers() {
+    return with(handoff.withPapers());
+  }
+
+  private Plan with(HandoffChoices others) {
     return new Plan(
         file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
   }

@@ -3,6 +3,7 @@ package org.lynchet.prescription.workflow;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.Handoff;
@@ -39,17 +40,17 @@ public final class Workflow {
    * @throws RejectedException with every fault of the plan, or else of its data
    */
   public static Prepared prepare(Path planFile) throws RejectedException {
-    return prepare(planFile, List.of());
+    return prepare(planFile, plan -> plan);
   }
 
   /**
-   * The same, written in other formats than the plan says.
+   * The same, with the plan changed before it is laid out.
    *
-   * @param formats the formats; none for those of the plan
+   * @param change what the command line asks for in place of the plan
    */
-  public static Prepared prepare(Path planFile, List<Format> formats) throws RejectedException {
-    Plan read = readPlan(planFile);
-    Plan plan = formats.isEmpty() ? read : read.withFormats(formats);
+  public static Prepared prepare(Path planFile, UnaryOperator<Plan> change)
+      throws RejectedException {
+    Plan plan = change.apply(readPlan(planFile));
     FieldData field = FieldIntake.read(plan);
     Optional<PlacementResult> placement = PlacementSearch.of(plan, field);
     FieldData placed = placement.map(chosen -> field.withFrame(chosen.frame())).orElse(field);
@@ -77,16 +78,17 @@ public final class Workflow {
    *
    * @param folder where the output will go
    * @param force whether an earlier output there may be replaced
-   * @param formats the formats; none for those of the plan
+   * @param change what the command line asks for in place of the plan
    * @throws RejectedException with every fault
    */
-  public static Prepared prepareFor(Path folder, boolean force, Path planFile, List<Format> formats)
+  public static Prepared prepareFor(
+      Path folder, boolean force, Path planFile, UnaryOperator<Plan> change)
       throws RejectedException {
     Faults faults = new Faults();
     Handoff.checkPlace(folder, force, faults);
     Optional<Prepared> prepared = Optional.empty();
     try {
-      prepared = Optional.of(prepare(planFile, formats));
+      prepared = Optional.of(prepare(planFile, change));
     } catch (RejectedException rejected) {
       faults.addAll(rejected);
     }

@@ -23,6 +23,7 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -67,6 +68,17 @@ class HandoffTest {
       assertThat(beside).containsExactly(out); // no draft is left
     }
     assertThat(FolderCheck.check(out)).isEqualTo(17);
+  }
+
+  @Test
+  void papersAreWrittenOnRequestAndListed() throws Exception {
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(cornAndSoybean().formats(Format.GEOJSON).plan().withPapers(), field(FIELD));
+    List<WrittenFile> files = new Handoff(layout, Summary.of(layout), false).write(out);
+    assertThat(files).extracting(WrittenFile::path).contains("cab-sheet.pdf", "seed-sheet.pdf");
+    assertThat(out.resolve("README.txt")).content().contains("cab-sheet.pdf", "seed-sheet.pdf");
+    assertThat(FolderCheck.check(out)).isEqualTo(files.size());
   }
 
   @Test

@@ -200,7 +200,8 @@ class PlanFileTest {
             new HandoffChoices(
                 true,
                 List.of(Format.GEOJSON, Format.SHAPEFILE),
-                new TaskDataChoices(Version.V3_3, "Someone", "Hill")));
+                new TaskDataChoices(Version.V3_3, "Someone", "Hill"),
+                true));
     assertThat(plan.fit().maxStripWidth().metres()).isEqualTo(24.384);
     assertThat(plan.fit().tolerance().metres()).isEqualTo(0.0254);
   }

@@ -234,7 +234,7 @@ class PlanSchemaTest {
                     "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
                         + " point-rows: 1, headland: 0.2, crop-shares: 1, piece: 50 m2,"
                         + " turn: 100 m2}")
-            + "handoff: {off-zones: false, formats: [shapefile, geojson],"
+            + "handoff: {off-zones: false, formats: [shapefile, geojson], papers: false,"
             + " task-data: {version: 4.3}}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
             + "forecast: {season: normal}\n";
@@ -258,6 +258,7 @@ class PlanSchemaTest {
             max-strip-width: 120 ft
             minimum-piece: 10 m2
             off-zones: false
+            papers: false
             partial-pass: 1
             piece: 50 m2
             placement: fixed

@@ -89,7 +89,7 @@ final class PlanTexts {
           centre: {product: bean-2.4, rate: {low: 0 seeds/ac, high: 37.5 seeds/m2}}
       products:
         tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
-      handoff: {off-zones: true, formats: [geojson, shapefile], task-data: {version: 3.3, customer: Someone, farm: Hill}}
+      handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, task-data: {version: 3.3, customer: Someone, farm: Hill}}
       fit: {max-strip-width: 80 ft, tolerance: 1 in}
       forecast:
         season: dry
