@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       FitCommand.class,
       LightCommand.class,
       CheckCommand.class,
+      HandoffCommand.class,
       ConvertCommand.class,
       GenerateCompletion.class
     },
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",
+      "  lynchet handoff sandhill-east.yaml --to applicator",
       "  lynchet convert taskdata.zip#PFD1 --to geojson field.geojson",
       "  source <(lynchet generate-completion)        completion in bash and zsh",
       "",

@@ -135,8 +135,15 @@ final class PlanCommand implements Callable<Integer> {
 
   private static Path besidePlan(Path plan) {
     Path name = plan.getFileName();
+    boolean bare = name == null || name.toString().lastIndexOf('.') <= 0;
+    return besidePlan(plan, bare ? "-out" : "");
+  }
+
+  /** A place beside a plan, its name that of the plan without its ending, and something more. */
+  static Path besidePlan(Path plan, String more) {
+    Path name = plan.getFileName();
     String file = name == null ? "plan" : name.toString();
     int dot = file.lastIndexOf('.');
-    return plan.resolveSibling(dot > 0 ? file.substring(0, dot) : file + "-out");
+    return plan.resolveSibling((dot > 0 ? file.substring(0, dot) : file) + more);
   }
 }

@@ -121,7 +121,7 @@ public final class Handoff {
             new HandoffFile(
                 SPRAYING + "/" + crop + HandoffFile.ending(format),
                 format,
-                SprayTable.areas(layout, crop)));
+                SprayTable.areas(layout, layout.spraying().areas(), crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(

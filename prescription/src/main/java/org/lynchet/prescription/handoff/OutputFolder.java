@@ -179,6 +179,19 @@ final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /**
+   * Puts one file of the draft in place, as a file; what was there is gone after that.
+   *
+   * @throws IOException if the file system refuses, or the program is ending; the place is as it
+   *     was
+   */
+  synchronized void moveFileIntoPlace(String name) throws IOException {
+    if (abandoned) {
+      throw new IOException("the program is ending");
+    }
+    Files.move(draft.resolve(name), target, StandardCopyOption.REPLACE_EXISTING);
+  }
+
   private static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);

@@ -54,12 +54,12 @@ public final class FieldOnSheet {
 
   /** The height of the legend in points. */
   public double legendHeight(int columns, double scale) {
-    return legend.height(columns) * scale;
+    return legend.columns().height(columns) * scale;
   }
 
   /** Adds the legend: rates and areas by zone, and the signs of the map. */
   public void addLegend(Sheet sheet, double left, double top, int columns, double scale) {
-    sheet.place(legend.marks(0, 0, columns, Page.COLUMN_GAP), left, top, scale);
+    sheet.place(legend.columns().marks(0, 0, columns, Page.COLUMN_GAP), left, top, scale);
   }
 
   /** The height of the boxes of one loading chart in points. */

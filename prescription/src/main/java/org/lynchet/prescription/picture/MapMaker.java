@@ -39,7 +39,7 @@ final class MapMaker {
     this.map = map;
     this.plane = plane;
     this.labels = new Labels(map);
-    this.numbers = new PassNumbers(layout, plane, labels);
+    this.numbers = PassNumbers.ofPasses(layout, plane, labels);
   }
 
   /** The field with everything that lies on it. */
@@ -52,7 +52,7 @@ final class MapMaker {
     layers.add(new Scene.Layer("partial-passes", ZoneMarks.partial(layout.zones(), looks, plane)));
     layers.add(new Scene.Layer("waterways", WaterwayMarks.of(layout.waterways(), plane)));
     layers.add(new Scene.Layer("passes", passLines()));
-    layers.add(new Scene.Layer("boundary", boundary()));
+    layers.add(new Scene.Layer("boundary", boundary(layout, map, plane)));
     layers.add(new Scene.Layer("management-zones", managementZones.edges()));
     layers.add(new Scene.Layer("ab-line", ab));
     layers.add(new Scene.Layer("pass-numbers", numbers.marks()));
@@ -85,7 +85,7 @@ final class MapMaker {
   }
 
   /** The boundary, and white over what lies outside it: lines of passes overshoot slanted sides. */
-  private List<Mark> boundary() {
+  static List<Mark> boundary(FieldLayout layout, Box map, MapPlane plane) {
     Outline outline = Outline.rings();
     plane.add(layout.boundary(), outline);
     Outline outside = Outline.of(map);
@@ -112,7 +112,7 @@ final class MapMaker {
     double right = map.right();
     double bottom = footTop() + NorthArrow.HEIGHT - 2;
     if (!layout.passes().isEmpty()) {
-      notes.add(Mark.Text.right(numbering(numbers.step()), right, bottom, 9));
+      notes.add(Mark.Text.right(numbers.words("pass", "passes"), right, bottom, 9));
     }
     if (!line.isDrawn()) {
       double outside = line.outsideMetres();
@@ -125,13 +125,5 @@ final class MapMaker {
       notes.add(Mark.Text.right(text, right, bottom - 12, 9));
     }
     return notes;
-  }
-
-  private static String numbering(int step) {
-    return step == 1 ? "numbers: passes" : "numbers: every " + step + ordinal(step) + " pass";
-  }
-
-  private static String ordinal(int step) {
-    return step == 2 ? "nd" : "th";
   }
 }

@@ -52,8 +52,13 @@ final class SceneMaker {
     layers.add(
         new Scene.Layer(
             "legend",
-            legend.marks(
-                page.legend().left(), page.legend().top(), page.legendColumns(), Page.COLUMN_GAP)));
+            legend
+                .columns()
+                .marks(
+                    page.legend().left(),
+                    page.legend().top(),
+                    page.legendColumns(),
+                    Page.COLUMN_GAP)));
     return new Scene(name() + ": map of the plan", description(), layers);
   }
 

@@ -23,6 +23,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param handoff what is written
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
+ * @param setback how far spraying stays away from sides and neighbours
  */
 public record Plan(
     String file,
@@ -35,8 +36,37 @@ public record Plan(
     Map<String, Product> products,
     HandoffChoices handoff,
     FitChoices fit,
-    ForecastChoices forecast)
+    ForecastChoices forecast,
+    PlannedSetback setback)
     implements Serializable {
+
+  /** A plan without setback. */
+  public Plan(
+      String file,
+      @Nullable LocalDate date,
+      PlannedField field,
+      PlannedGuidance guidance,
+      Map<String, Machine> machines,
+      @Nullable PlannedHeadland headland,
+      List<PlannedStrip> strips,
+      Map<String, Product> products,
+      HandoffChoices handoff,
+      FitChoices fit,
+      ForecastChoices forecast) {
+    this(
+        file,
+        date,
+        field,
+        guidance,
+        machines,
+        headland,
+        strips,
+        products,
+        handoff,
+        fit,
+        forecast,
+        PlannedSetback.NONE);
+  }
 
   /** Copies lists and maps, keeping their order. */
   public Plan {
@@ -57,6 +87,7 @@ public record Plan(
 
   private Plan with(HandoffChoices others) {
     return new Plan(
-        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
+        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
+        setback);
   }
 }

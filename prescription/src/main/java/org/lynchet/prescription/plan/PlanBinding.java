@@ -33,6 +33,7 @@ final class PlanBinding {
     Map<String, Product> products = new ProductSection(productCrops).read(keys);
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
+    PlannedSetback setback = SetbackSection.read(keys);
     ForecastChoices forecast = ForecastSection.read(keys);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
@@ -50,7 +51,8 @@ final class PlanBinding {
             products,
             handoff,
             fit,
-            forecast);
+            forecast,
+            setback);
     return new PlanReading(plan, plan.field());
   }
 

@@ -86,6 +86,12 @@ public final class Workflow {
       throws RejectedException {
     Faults faults = new Faults();
     Handoff.checkPlace(folder, force, faults);
+    return prepare(planFile, change, faults);
+  }
+
+  /** The same, its faults reported with those that there are. */
+  static Prepared prepare(Path planFile, UnaryOperator<Plan> change, Faults faults)
+      throws RejectedException {
     Optional<Prepared> prepared = Optional.empty();
     try {
       prepared = Optional.of(prepare(planFile, change));

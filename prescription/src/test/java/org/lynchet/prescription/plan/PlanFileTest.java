@@ -35,6 +35,8 @@ import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.plan.PlannedSetback.Neighbour;
+import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -63,6 +65,7 @@ class PlanFileTest {
     assertThat(plan.field().minimumPiece().squareMetres()).isCloseTo(40.468564224, within(1e-12));
     assertThat(plan.field().repair()).isTrue();
     assertThat(plan.field().waterways()).isEqualTo("waterways.geojson");
+    assertThat(plan.field().entrance()).isEqualTo(new Position(-94.2, 43.6));
     assertThat(plan.guidance())
         .isEqualTo(
             new PlannedGuidance(
@@ -188,6 +191,19 @@ class PlanFileTest {
     assertThat(bean.findRate("low")).contains(new SeedingRate(0, AreaUnit.ACRE));
     assertThat(bean.findRate("high")).contains(new SeedingRate(37.5, AreaUnit.SQUARE_METRE));
     assertThat(bean.findRate("sand")).isEmpty();
+  }
+
+  @Test
+  void setback() throws Exception {
+    PlannedSetback setback = PlanTexts.read(folder, PlanTexts.FULL).setback();
+    assertThat(setback.sides().keySet())
+        .containsExactly(Side.NORTH, Side.EAST, Side.SOUTH, Side.WEST);
+    assertThat(setback.sides()).containsEntry(Side.NORTH, new Length(30, LengthUnit.FOOT));
+    assertThat(setback.neighbours())
+        .containsExactly(
+            Map.entry("creek", new Neighbour("creek.shp", new Length(50, LengthUnit.FOOT))),
+            Map.entry("school", new Neighbour("school.geojson", null)));
+    assertThat(PlanTexts.read(folder, PlanTexts.SHORT).setback()).isEqualTo(PlannedSetback.NONE);
   }
 
   @Test

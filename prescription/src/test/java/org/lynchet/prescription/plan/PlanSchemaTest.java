@@ -98,6 +98,7 @@ class PlanSchemaTest {
             "in rising order", // likewise
             "'0 m' is out", // the number inside a text
             "'90 min' is out", // likewise
+            "'2001 m' is out", // likewise
             "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise
@@ -147,7 +148,8 @@ class PlanSchemaTest {
   /** Puts a star for the names that a grower chooses. */
   private static String named(String path) {
     return path.replaceAll(
-        "^(machines|products|forecast\\.canopies|forecast\\.response)\\.[^.]+", "$1.*");
+        "^(machines|products|setback\\.neighbours|forecast\\.canopies|forecast\\.response)\\.[^.]+",
+        "$1.*");
   }
 
   private static String withUnknownKeys(String plan) throws IOException {
@@ -164,7 +166,7 @@ class PlanSchemaTest {
     }
     boolean namesOfGrower =
         path.matches(
-            "\\.(machines|products|forecast\\.canopies|forecast\\.response)"
+            "\\.(machines|products|setback\\.neighbours|forecast\\.canopies|forecast\\.response)"
                 + "|.*\\.(rate|wanted-shares)");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
       keys.put("zzzz", 1);

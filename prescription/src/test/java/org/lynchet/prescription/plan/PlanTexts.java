@@ -19,6 +19,7 @@ final class PlanTexts {
         waterways: waterways.geojson
         minimum-piece: 0.01 ac
         repair: true
+        entrance: [-94.2, 43.6]
       guidance:
         ab-line: {a: [-94.10210, 43.55120], b: [-94.09330, 43.55130]}
         ab-line-is: strip-edge
@@ -90,6 +91,11 @@ final class PlanTexts {
       products:
         tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
       handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, task-data: {version: 3.3, customer: Someone, farm: Hill}}
+      setback:
+        sides: {north: 30 ft, east: 0 m, south: 1000 m, west: 12.5 m}
+        neighbours:
+          creek: {file: creek.shp, distance: 50 ft}
+          school: {file: school.geojson}
       fit: {max-strip-width: 80 ft, tolerance: 1 in}
       forecast:
         season: dry

@@ -31,6 +31,7 @@ import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedHeadland;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
@@ -69,6 +70,7 @@ public final class SamplePlans {
   private List<Format> formats = Format.DEFAULT;
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
+  private PlannedSetback setback = PlannedSetback.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -219,6 +221,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Keeps a setback. */
+  public SamplePlans setback(PlannedSetback distances) {
+    setback = distances;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -232,7 +240,8 @@ public final class SamplePlans {
         products,
         new HandoffChoices(offZones, formats, taskData),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        setback);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
