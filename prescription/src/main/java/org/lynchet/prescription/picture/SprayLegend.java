@@ -97,13 +97,15 @@ final class SprayLegend {
         setback.sides().entrySet().stream()
             .map(side -> word(side.getKey()) + " " + length(side.getValue()))
             .collect(Collectors.joining(", "));
+    boolean anyNear = spray.neighbours().stream().anyMatch(one -> one.distanceMetres() > 0);
+    String near = anyNear ? "; near neighbours" : "";
     if (squareMetres > 0 || !sides.isEmpty()) {
       rows.add(
           new LegendRow(
               LegendRow.Sign.of(SprayMap.SET_ASIDE),
               "set aside, not sprayed",
               TextWidth.cut(
-                  sides.isEmpty() ? "near neighbours" : "sides: " + sides,
+                  sides.isEmpty() ? "near neighbours" : "sides: " + sides + near,
                   LegendRow.roomBelow(),
                   LegendRow.SIZE,
                   false),

@@ -2,6 +2,8 @@ package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.Length;
 
 /**
  * What is written.
@@ -10,9 +12,16 @@ import java.util.List;
  * @param formats the formats, in the plan's order
  * @param taskData how the format isoxml is written
  * @param papers whether cab sheet and seed sheet are written too
+ * @param limits what the receiving terminal can take
+ * @param simplify the tolerance by which vertices of zones are thinned, or null if they are not
  */
 public record HandoffChoices(
-    boolean offZones, List<Format> formats, TaskDataChoices taskData, boolean papers)
+    boolean offZones,
+    List<Format> formats,
+    TaskDataChoices taskData,
+    boolean papers,
+    TerminalLimits limits,
+    @Nullable Length simplify)
     implements Serializable {
 
   /** Copies the list. */
@@ -20,24 +29,24 @@ public record HandoffChoices(
     formats = List.copyOf(formats);
   }
 
-  /** Choices without papers. */
+  /** Choices without papers, limits and thinning. */
   public HandoffChoices(boolean offZones, List<Format> formats, TaskDataChoices taskData) {
-    this(offZones, formats, taskData, false);
+    this(offZones, formats, taskData, false, TerminalLimits.NONE, null);
   }
 
-  /** Choices without papers, and with the defaults of task data. */
+  /** The same, with the defaults of task data. */
   public HandoffChoices(boolean offZones, List<Format> formats) {
     this(offZones, formats, TaskDataChoices.DEFAULT);
   }
 
   /** The same in other formats. */
   public HandoffChoices withFormats(List<Format> others) {
-    return new HandoffChoices(offZones, others, taskData, papers);
+    return new HandoffChoices(offZones, others, taskData, papers, limits, simplify);
   }
 
   /** The same with papers. */
   public HandoffChoices withPapers() {
-    return new HandoffChoices(offZones, formats, taskData, true);
+    return new HandoffChoices(offZones, formats, taskData, true, limits, simplify);
   }
 
   /** The formats that prescriptions are written in. */

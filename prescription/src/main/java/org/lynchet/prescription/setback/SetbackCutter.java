@@ -106,15 +106,9 @@ final class SetbackCutter {
     for (int i = 0; i < valid.getNumGeometries(); i++) {
       if (valid.getGeometryN(i) instanceof Polygon polygon) {
         areas.add(
-            new SprayedArea(
-                area.machine(),
-                area.crop(),
-                area.strip(),
-                area.pass(),
-                area.firstOpen(),
-                area.lastOpen(),
-                valid.getNumGeometries() == 1 ? piece.getArea() : toPlane(polygon).getArea(),
-                polygon));
+            area.withPolygon(
+                polygon,
+                valid.getNumGeometries() == 1 ? piece.getArea() : toPlane(polygon).getArea()));
       }
     }
     return piece.getArea();

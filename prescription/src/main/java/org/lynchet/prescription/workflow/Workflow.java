@@ -8,6 +8,7 @@ import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.Handoff;
 import org.lynchet.prescription.handoff.HandoffException;
+import org.lynchet.prescription.handoff.LimitCheck;
 import org.lynchet.prescription.intake.FieldIntake;
 import org.lynchet.prescription.placement.PlacementResult;
 import org.lynchet.prescription.placement.PlacementSearch;
@@ -16,11 +17,13 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 import org.lynchet.prescription.plan.PlanReading;
 import org.lynchet.prescription.plan.PlannedField;
+import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.WrittenFile;
 import org.lynchet.prescription.taskdata.SentNames;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.ThinnedZones;
 
 /** Takes a plan file to prescriptions, each step a pure function of the one before. */
 public final class Workflow {
@@ -54,11 +57,17 @@ public final class Workflow {
     FieldData field = FieldIntake.read(plan);
     Optional<PlacementResult> placement = PlacementSearch.of(plan, field);
     FieldData placed = placement.map(chosen -> field.withFrame(chosen.frame())).orElse(field);
-    FieldLayout layout = FieldLayout.of(plan, placed);
+    FieldLayout layout = thinned(FieldLayout.of(plan, placed));
     if (plan.handoff().formats().contains(Format.ISOXML)) {
       layout = layout.withWarnings(SentNames.warnings(layout));
     }
+    layout = layout.withWarnings(LimitCheck.warnings(layout));
     return new Prepared(layout, Summary.of(layout, placement.orElse(null)));
+  }
+
+  private static FieldLayout thinned(FieldLayout layout) {
+    Length simplify = layout.plan().handoff().simplify();
+    return simplify == null ? layout : ThinnedZones.of(layout, simplify.metres());
   }
 
   /** Reads a plan; if it has faults, those of the field's files are reported with them. */

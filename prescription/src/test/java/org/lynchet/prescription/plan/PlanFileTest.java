@@ -217,7 +217,9 @@ class PlanFileTest {
                 true,
                 List.of(Format.GEOJSON, Format.SHAPEFILE),
                 new TaskDataChoices(Version.V3_3, "Someone", "Hill"),
-                true));
+                true,
+                new TerminalLimits(500, 900, 20),
+                new Length(2, LengthUnit.CENTIMETRE)));
     assertThat(plan.fit().maxStripWidth().metres()).isEqualTo(24.384);
     assertThat(plan.fit().tolerance().metres()).isEqualTo(0.0254);
   }

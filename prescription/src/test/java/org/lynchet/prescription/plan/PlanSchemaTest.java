@@ -99,6 +99,7 @@ class PlanSchemaTest {
             "'0 m' is out", // the number inside a text
             "'90 min' is out", // likewise
             "'2001 m' is out", // likewise
+            "'2 m' is out", // likewise
             "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise

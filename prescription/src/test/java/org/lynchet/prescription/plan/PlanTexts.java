@@ -90,7 +90,7 @@ final class PlanTexts {
           centre: {product: bean-2.4, rate: {low: 0 seeds/ac, high: 37.5 seeds/m2}}
       products:
         tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
-      handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, task-data: {version: 3.3, customer: Someone, farm: Hill}}
+      handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, limits: {polygons: 500, vertices-per-polygon: 900, rates: 20}, simplify: 2 cm, task-data: {version: 3.3, customer: Someone, farm: Hill}}
       setback:
         sides: {north: 30 ft, east: 0 m, south: 1000 m, west: 12.5 m}
         neighbours:

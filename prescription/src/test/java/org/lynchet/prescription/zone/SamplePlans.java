@@ -38,6 +38,7 @@ import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.plan.TaskDataChoices;
+import org.lynchet.prescription.plan.TerminalLimits;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
@@ -71,6 +72,7 @@ public final class SamplePlans {
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
   private PlannedSetback setback = PlannedSetback.NONE;
+  private TerminalLimits limits = TerminalLimits.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -221,6 +223,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Hands over to a terminal that takes only so much. */
+  public SamplePlans limits(TerminalLimits most) {
+    limits = most;
+    return this;
+  }
+
   /** Keeps a setback. */
   public SamplePlans setback(PlannedSetback distances) {
     setback = distances;
@@ -238,7 +246,7 @@ public final class SamplePlans {
         headland,
         strips,
         products,
-        new HandoffChoices(offZones, formats, taskData),
+        new HandoffChoices(offZones, formats, taskData, false, limits, null),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
         setback);
