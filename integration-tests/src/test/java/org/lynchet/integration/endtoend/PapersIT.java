@@ -47,6 +47,7 @@ class PapersIT {
     lynchet("handoff", plan.toString(), "--to", "applicator", "--out", "spray");
     lynchet("handoff", plan.toString(), "--to", "applicator", "--out", "spray.zip");
     lynchet("check", "out");
+    lynchet("check", "spray");
   }
 
   private static void lynchet(String... arguments) throws IOException, InterruptedException {

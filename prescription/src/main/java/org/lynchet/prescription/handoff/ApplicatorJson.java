@@ -11,6 +11,9 @@ import org.lynchet.prescription.zone.FieldLayout;
 
 /** Writes the applicator's summary.json: areas by crop, and digests of the files. */
 final class ApplicatorJson {
+  /** The name under which summary.json says whom it is for. */
+  static final String RECEIVER = "for";
+
   private ApplicatorJson() {}
 
   static String of(FieldLayout layout, SprayPlan spray, List<WrittenFile> files) {
@@ -20,7 +23,7 @@ final class ApplicatorJson {
   private static void write(
       JsonGenerator json, FieldLayout layout, SprayPlan spray, List<WrittenFile> files)
       throws IOException {
-    json.writeStringField("for", "applicator");
+    json.writeStringField(RECEIVER, "applicator");
     json.writeStringField("field", layout.plan().field().name());
     json.writeNumberField(
         "area_m2",

@@ -52,7 +52,7 @@ public final class LimitCheck {
         vertices,
         limits.verticesPerPolygon(),
         "vertices in one polygon",
-        "handoff.simplify thins them");
+        "handoff.simplify thins them, the more the larger it is");
     check(crop, rates, limits.rates(), "different rates", "round the plan's rates");
   }
 

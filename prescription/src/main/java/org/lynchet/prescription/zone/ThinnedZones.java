@@ -67,11 +67,12 @@ public final class ThinnedZones {
     String text =
         String.format(
             Locale.ROOT,
-            "handoff.simplify left %d of %d vertices; the field's area changed by %.2f m2, that of a"
-                + " zone by at most %.2f m2; edges moved by at most %.1f cm",
+            "handoff.simplify left %d of %d vertices; the field is %.2f m2 %s, a zone's area changed"
+                + " by at most %.2f m2; edges moved by at most %.1f cm",
             vertices(thinned),
             vertices(polygons),
-            whole - layout.areaSquareMetres(),
+            Math.abs(whole - layout.areaSquareMetres()),
+            whole < layout.areaSquareMetres() ? "smaller" : "larger",
             change,
             100 * farthestMoved(polygons, thinned));
     return new FieldLayout(

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.handoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.lynchet.prescription.zone.SamplePlans.cornAndSoybean;
 import static org.lynchet.prescription.zone.SamplePlans.field;
@@ -26,6 +27,7 @@ import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
+import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -81,6 +83,9 @@ class ApplicatorFolderTest {
     try (Stream<Path> beside = Files.list(folder)) {
       assertThat(beside).containsExactly(out); // no draft is left
     }
+    assertThat(FolderCheck.check(out)).isEqualTo(files.size() - 1);
+    Files.writeString(out.resolve("README.txt"), "other");
+    assertThatThrownBy(() -> FolderCheck.check(out)).isInstanceOf(RejectedException.class);
   }
 
   @Test
