@@ -23,7 +23,6 @@ import org.lynchet.prescription.zone.FieldLayout;
  */
 final class CabSheet {
   private static final double WIDTH = Sheet.WIDTH - 2 * Sheet.MARGIN;
-  private static final double TITLE = 22;
   private static final double HEAD = 44;
   private static final double GAP = 8;
 
@@ -119,8 +118,7 @@ final class CabSheet {
   }
 
   private void head(Sheet sheet, double top) {
-    String name = layout.plan().field().name();
-    sheet.bold(Sheet.cut(name, WIDTH, TITLE, true), Sheet.MARGIN, top + 17, TITLE);
+    sheet.title(layout.plan().field().name(), "");
     String crops = driven.stream().map(PlanterDriving::crop).collect(Collectors.joining(", "));
     String words = MachineText.of(planter, unit) + " \u00b7 " + crops;
     sheet.bold(Sheet.cut(words, WIDTH, LARGEST, true), Sheet.MARGIN, top + 36, LARGEST);

@@ -17,7 +17,6 @@ import org.lynchet.prescription.zone.FieldLayout;
 final class SeedSheet {
   private static final double LEFT = Sheet.MARGIN;
   private static final double RIGHT = Sheet.WIDTH - Sheet.MARGIN;
-  private static final double TITLE = 22;
   private static final double HEADING = 14;
   private static final double SIZE = 12;
   private static final double SMALL = 10;
@@ -65,10 +64,8 @@ final class SeedSheet {
   private void begin() {
     sheet = new Sheet();
     sheets.add(sheet);
-    String name = layout.plan().field().name();
     String page = sheets.size() > 1 ? ", page " + sheets.size() : "";
-    String title = Sheet.cut(name, RIGHT - LEFT - 150, TITLE, true) + ": seed" + page;
-    sheet.bold(title, LEFT, Sheet.MARGIN + 17, TITLE);
+    sheet.title(layout.plan().field().name(), ": seed" + page);
     y = Sheet.MARGIN + 34;
   }
 

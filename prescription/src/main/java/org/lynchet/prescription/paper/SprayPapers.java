@@ -22,7 +22,6 @@ public final class SprayPapers {
   public static final String RECORD = "spray-record.pdf";
 
   private static final double WIDTH = Sheet.WIDTH - 2 * Sheet.MARGIN;
-  private static final double TITLE = 22;
   private static final double SIZE = 11;
   private static final double HEAD = 44;
   private static final double GAP = 8;
@@ -67,8 +66,7 @@ public final class SprayPapers {
   private Sheet map() {
     Sheet sheet = new Sheet();
     SprayMap map = SprayMap.of(layout, spray);
-    String name = layout.plan().field().name() + ": spray map";
-    sheet.bold(Sheet.cut(name, WIDTH, TITLE, true), Sheet.MARGIN, Sheet.MARGIN + 17, TITLE);
+    sheet.title(layout.plan().field().name(), ": spray map");
     String facts =
         String.format(
             Locale.ROOT,

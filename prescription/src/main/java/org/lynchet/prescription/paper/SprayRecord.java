@@ -11,7 +11,6 @@ final class SprayRecord {
   private static final double LEFT = Sheet.MARGIN;
   private static final double RIGHT = Sheet.WIDTH - Sheet.MARGIN;
   private static final double MIDDLE = (LEFT + RIGHT) / 2;
-  private static final double TITLE = 20;
   private static final double SIZE = 11;
   private static final double SMALL = 11;
   private static final double ROW = 27;
@@ -45,8 +44,7 @@ final class SprayRecord {
 
   Sheet make() {
     Sheet sheet = new Sheet();
-    String title = field + ": record of spraying " + crop;
-    sheet.bold(Sheet.cut(title, RIGHT - LEFT, TITLE, true), LEFT, LEFT + 15, TITLE);
+    sheet.title(field, ": record of spraying " + crop);
     sheet.text(
         "To be filled in by the licensed applicator. Planned for spraying: " + area + ".",
         LEFT,

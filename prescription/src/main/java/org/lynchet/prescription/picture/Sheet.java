@@ -18,6 +18,11 @@ public final class Sheet {
   /** Free room at each edge: no printer reaches it. */
   public static final double MARGIN = 28;
 
+  /** Sizes of titles, the largest that fits is taken. */
+  private static final double[] TITLES = {22, 16, 12};
+
+  private static final double TITLE_BASELINE = 17;
+
   private final List<Placed> parts = new ArrayList<>();
 
   /**
@@ -32,6 +37,24 @@ public final class Sheet {
     Placed {
       marks = List.copyOf(marks);
     }
+  }
+
+  /**
+   * The title at the top, as large as fits.
+   *
+   * @param name what may be cut
+   * @param more what follows it and may not
+   */
+  public void title(String name, String more) {
+    double room = WIDTH - 2 * MARGIN;
+    double size = TITLES[TITLES.length - 1];
+    for (double one : TITLES) {
+      if (size < one && widthOf(name + more, one, true) <= room) {
+        size = one;
+      }
+    }
+    String fitting = cut(name, room - widthOf(more, size, true), size, true);
+    bold(fitting + more, MARGIN, MARGIN + TITLE_BASELINE, size);
   }
 
   /** A text that begins at x. */
