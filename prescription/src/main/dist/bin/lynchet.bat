@@ -72,14 +72,14 @@ if exist "%archive%" goto use_archive
 if exist "%archive%.failed" goto run
 if not exist "%home%\examples\sandhill-east\plan.yaml" goto run
 
-rem Made of the classes that planning the example takes; the plan is thrown away. In two steps, as an
+rem Made of the classes that planning the example with its papers takes; the plan is thrown away. In two steps, as an
 rem archive made in one (-XX:ArchiveClassesAtExit) leaves out libraries that were compiled for old
 rem Java, picocli among them. Two runs may do this at once: each works in a folder of its own, and the
 rem last to finish puts its archive in place.
 set "making=%archive%.%RANDOM%%RANDOM%"
 mkdir "%making%" >nul 2>&1
 if not exist "%making%" goto run
-"%java%" %flags% "-XX:DumpLoadedClassList=%making%\classes" -jar "%home%\lynchet.jar" plan "%home%\examples\sandhill-east\plan.yaml" --out "%making%\out" --quiet <nul >nul 2>&1
+"%java%" %flags% "-XX:DumpLoadedClassList=%making%\classes" -jar "%home%\lynchet.jar" plan "%home%\examples\sandhill-east\plan.yaml" --out "%making%\out" --papers --quiet <nul >nul 2>&1
 if errorlevel 1 goto failed
 "%java%" %flags% -Xshare:dump "-XX:SharedClassListFile=%making%\classes" "-XX:SharedArchiveFile=%making%\archive" -jar "%home%\lynchet.jar" <nul >nul 2>&1
 if errorlevel 1 goto failed

@@ -71,6 +71,10 @@ class ModuleArrowsTest {
       only("net.e175.klaus..", "prescription.light");
 
   @ArchTest
+  static final ArchRule PDFBOX_ONLY_IN_PICTURE =
+      only("org.apache.pdfbox..", "prescription.picture");
+
+  @ArchTest
   static final ArchRule COMMONS_CSV_ONLY_IN_CSV = only("org.apache.commons.csv..", "formats.csv");
 
   @ArchTest

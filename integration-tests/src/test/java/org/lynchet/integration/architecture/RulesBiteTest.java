@@ -44,6 +44,9 @@ class RulesBiteTest {
             of("geometry.pass.A", "org.locationtech.proj4j.ProjCoordinate f;")),
         arguments("GEOTOOLS_ONLY_IN_CRS", of("formats.kml.A", "org.geotools.referencing.CRS f;")),
         arguments("PICOCLI_ONLY_IN_CLI", of("prescription.plan.A", "picocli.CommandLine f;")),
+        arguments(
+            "PDFBOX_ONLY_IN_PICTURE",
+            of("prescription.paper.A", "org.apache.pdfbox.pdmodel.PDPage f;")),
         arguments("SQLITE_ONLY_IN_GEOPACKAGE", of("formats.kml.A", "org.sqlite.SQLiteConfig f;")),
         arguments(
             "SOLARPOSITIONING_ONLY_IN_LIGHT",

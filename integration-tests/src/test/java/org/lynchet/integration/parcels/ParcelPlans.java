@@ -11,6 +11,7 @@ import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 
@@ -68,6 +69,7 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
-        PlannedBudget.NONE);
+        PlannedBudget.NONE,
+        PlannedSetback.NONE);
   }
 }

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       LightCommand.class,
       BudgetCommand.class,
       CheckCommand.class,
+      HandoffCommand.class,
       ConvertCommand.class,
       GenerateCompletion.class
     },
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",
+      "  lynchet handoff sandhill-east.yaml --to applicator",
       "  lynchet convert taskdata.zip#PFD1 --to geojson field.geojson",
       "  source <(lynchet generate-completion)        completion in bash and zsh",
       "",

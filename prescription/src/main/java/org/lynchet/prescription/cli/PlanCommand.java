@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.summary.SummaryJson;
 import org.lynchet.prescription.summary.SummaryTable;
@@ -38,6 +39,7 @@ import picocli.CommandLine.Spec;
       "  lynchet plan sandhill-east.yaml --dry-run          the totals only",
       "  lynchet plan sandhill-east.yaml --out usb --force  replace what an earlier run wrote there",
       "  lynchet plan sandhill-east.yaml --format isoxml,kml     for a terminal and a phone",
+      "  lynchet plan sandhill-east.yaml --papers           with sheets for the cab and the seed, as PDF",
       "  lynchet plan sandhill-east.yaml --json --dry-run   the totals for another program",
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -79,6 +81,11 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--png", description = "Draw the map as map.png too.")
   private boolean png;
 
+  @Option(
+      names = "--papers",
+      description = "Write cab-sheet.pdf and seed-sheet.pdf too. Default: as handoff.papers says.")
+  private boolean papers;
+
   @Option(names = "--json", description = "Print summary.json in place of the table.")
   private boolean json;
 
@@ -93,15 +100,20 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RejectedException, HandoffException {
     Path folder = out == null ? besidePlan(plan) : out;
-    List<Format> wanted = formats.stream().distinct().toList();
     if (dryRun) {
-      print(Workflow.prepare(plan, wanted).summary(), List.of(), null);
+      print(Workflow.prepare(plan, this::changed).summary(), List.of(), null);
       return 0;
     }
-    Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan, wanted);
+    Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan, this::changed);
     List<WrittenFile> files = Workflow.write(prepared, folder, png);
     print(prepared.summary(), files, folder);
     return 0;
+  }
+
+  private Plan changed(Plan read) {
+    Plan inFormats =
+        formats.isEmpty() ? read : read.withFormats(formats.stream().distinct().toList());
+    return papers ? inFormats.withPapers() : inFormats;
   }
 
   private void print(Summary summary, List<WrittenFile> files, @Nullable Path folder) {
@@ -123,8 +135,15 @@ final class PlanCommand implements Callable<Integer> {
 
   private static Path besidePlan(Path plan) {
     Path name = plan.getFileName();
+    boolean bare = name == null || name.toString().lastIndexOf('.') <= 0;
+    return besidePlan(plan, bare ? "-out" : "");
+  }
+
+  /** A place beside a plan, its name that of the plan without its ending, and something more. */
+  static Path besidePlan(Path plan, String more) {
+    Path name = plan.getFileName();
     String file = name == null ? "plan" : name.toString();
     int dot = file.lastIndexOf('.');
-    return plan.resolveSibling(dot > 0 ? file.substring(0, dot) : file + "-out");
+    return plan.resolveSibling((dot > 0 ? file.substring(0, dot) : file) + more);
   }
 }

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.lynchet.prescription.machine.Handling;
 
 /**
@@ -72,6 +73,13 @@ public record DrivingPlan(
             Comparator.comparingInt(DrivingPlan::loops)
                 .thenComparingDouble(DrivingPlan::turningMetres))
         .orElseThrow();
+  }
+
+  /** The passes as they are driven: {@code +7} is pass 7 from A to B, {@code -7} against it. */
+  public String tripsInWords() {
+    return trips.stream()
+        .map(trip -> (trip.direction() == Direction.ALONG ? "+" : "-") + trip.pass().number())
+        .collect(Collectors.joining(" "));
   }
 
   /** How many turns are narrower than twice the turn radius. */

@@ -3,7 +3,6 @@ package org.lynchet.prescription.driving;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.lynchet.prescription.driving.LoadingChart.Misplanted;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -66,7 +65,7 @@ public final class DrivingText {
             number(by.turnRadius().amount()),
             by.turnRadius().unit().symbol()),
         "  ");
-    wrap(plan.order().words() + ": " + passes(plan.trips()), "    ");
+    wrap(plan.order().words() + ": " + plan.tripsInWords(), "    ");
     wrap(turns(plan), "    ");
     wrap(
         String.format(
@@ -82,12 +81,6 @@ public final class DrivingText {
             one.capacitySquareMetresPerHour() / area.squareMetres(),
             area.symbol()),
         "    ");
-  }
-
-  private static String passes(List<Trip> trips) {
-    return trips.stream()
-        .map(trip -> (trip.direction() == Direction.ALONG ? "+" : "-") + trip.pass().number())
-        .collect(Collectors.joining(" "));
   }
 
   private String turns(DrivingPlan plan) {
@@ -125,7 +118,7 @@ public final class DrivingText {
         found -> {
           wrap("if driven " + found.plan().order().words() + ":", "    ");
           if (!loading.chosen().isUsable()) {
-            wrap(passes(found.plan().trips()), "      ");
+            wrap(found.plan().tripsInWords(), "      ");
             wrap(turns(found.plan()), "      ");
           }
           chart(found.chart());

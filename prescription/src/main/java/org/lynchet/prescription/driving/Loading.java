@@ -74,7 +74,7 @@ public record Loading(
   }
 
   /** The row units whose product in a chart is not the headland's. */
-  static List<Integer> unitsUnlike(@Nullable String product, LoadingChart chart) {
+  public static List<Integer> unitsUnlike(@Nullable String product, LoadingChart chart) {
     List<Integer> units = new ArrayList<>();
     for (int unit = 1; product != null && unit <= chart.products().size(); unit++) {
       if (!product.equals(chart.products().get(unit - 1))) {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Shows row units as ranges: {@code 1-2, 11-12}. */
-final class UnitRanges {
+public final class UnitRanges {
   private UnitRanges() {}
 
   /** Rising numbers as ranges. */
-  static String of(List<Integer> units) {
+  public static String of(List<Integer> units) {
     List<String> ranges = new ArrayList<>();
     for (int i = 0; i < units.size(); ) {
       int last = i;
@@ -24,7 +24,7 @@ final class UnitRanges {
   }
 
   /** The row units of each product, in the order of their first units. */
-  static Map<String, List<Integer>> byProduct(LoadingChart chart) {
+  public static Map<String, List<Integer>> byProduct(LoadingChart chart) {
     Map<String, List<Integer>> units = new LinkedHashMap<>();
     for (int unit = 1; unit <= chart.products().size(); unit++) {
       units.computeIfAbsent(chart.products().get(unit - 1), product -> new ArrayList<>()).add(unit);

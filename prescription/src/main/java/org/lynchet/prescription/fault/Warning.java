@@ -48,6 +48,10 @@ public record Warning(Code code, String text) implements Serializable {
     /** Features that a format has no place for were left out. */
     FEATURES_LEFT_OUT,
     /** A crop or product of the plan has no area in the field. */
-    NOTHING_PLANTED
+    NOTHING_PLANTED,
+    /** Vertices of zones were left out on request. */
+    ZONES_THINNED,
+    /** A planting file goes beyond what the plan says that the terminal takes. */
+    TERMINAL_LIMIT
   }
 }

@@ -11,6 +11,7 @@ import org.lynchet.prescription.draft.Draft;
 import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.paper.PaperFiles;
 import org.lynchet.prescription.picture.FieldMap;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.summary.Summary;
@@ -91,6 +92,9 @@ public final class Handoff {
     if (png) {
       map.writePng(folder.resolve("map.png"));
     }
+    if (layout.plan().handoff().papers()) {
+      PaperFiles.write(layout, summary, folder);
+    }
     Files.writeString(
         folder.resolve("README.txt"),
         ReadmeText.of(layout, summary, plans),
@@ -124,7 +128,7 @@ public final class Handoff {
             new HandoffFile(
                 SPRAYING + "/" + crop + TableFormat.ending(format),
                 format,
-                SprayTable.areas(layout, crop)));
+                SprayTable.areas(layout, layout.spraying().areas(), crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(

@@ -42,6 +42,13 @@ final class ReadmeText {
                                        distance_m is how far its centre is from the boundary
           """);
     }
+    if (layout.plan().handoff().papers()) {
+      text.append(
+          """
+            cab-sheet.pdf            for the cab: a page for each planter, to print
+            seed-sheet.pdf           what seed goes where, to print
+          """);
+    }
     text.append(
         """
           map.svg                  a picture of the field, to print and to check against

@@ -9,6 +9,7 @@ import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.setback.SprayPlan.SetAside;
 import org.lynchet.prescription.spraying.SprayPass;
 import org.lynchet.prescription.spraying.SprayedArea;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -24,16 +25,34 @@ final class SprayTable {
 
   private SprayTable() {}
 
-  /** The polygons, headland first as strip 0 and pass 0. */
-  static FeatureTable areas(FieldLayout layout, String crop) {
+  /**
+   * The polygons, headland first as strip 0 and pass 0.
+   *
+   * @param sprayed the areas of all crops
+   */
+  static FeatureTable areas(FieldLayout layout, List<SprayedArea> sprayed, String crop) {
     AreaUnit unit = PlantingTable.areaUnit(layout, crop);
     Column area = Column.number("AREA_" + unit.symbol().toUpperCase(Locale.ROOT), 12, DECIMALS);
     return table(
         crop,
         area,
-        layout.spraying().areas().stream()
-            .filter(sprayed -> sprayed.crop().equals(crop))
-            .map(sprayed -> row(sprayed, unit)));
+        sprayed.stream().filter(one -> one.crop().equals(crop)).map(one -> row(one, unit)));
+  }
+
+  /** What is set aside, where it has any area. */
+  static FeatureTable setAside(List<SetAside> setAside) {
+    return new FeatureTable(
+        "set-aside",
+        DeclaredCrs.LON_LAT,
+        List.of(Column.text("crop", PlantingTable.TEXT), Column.number("area_m2", 14, DECIMALS)),
+        setAside.stream()
+            .filter(one -> !one.shape().isEmpty())
+            .map(
+                one ->
+                    new Feature(
+                        one.shape(),
+                        List.of(one.crop(), PlantingTable.rounded(one.areaSquareMetres()))))
+            .toList());
   }
 
   /** The lines, left to right. */

@@ -40,6 +40,11 @@ final class SprayText {
     if (HandoffFile.ofOneTable(layout.plan().handoff().formats()).isEmpty()) {
       return "SPRAYING\n  no files: add shapefile or geojson to handoff.formats for them\n\n";
     }
+    return settings(spraying);
+  }
+
+  /** How the boom is set in each crop that is sprayed, at least one. */
+  static String settings(Spraying spraying) {
     StringBuilder text = new StringBuilder("SPRAYING\n");
     spraying.crops().forEach(crop -> text.append(boom(spraying, crop)));
     return text.append(
@@ -67,7 +72,7 @@ final class SprayText {
     text.append("  ").append(crop).append(": ").append(machine).append(", ");
     text.append(passes.size()).append(passes.size() == 1 ? " pass" : " passes");
     String open =
-        passes.stream().map(SprayText::open).distinct().collect(Collectors.joining(" or "));
+        passes.stream().map(SprayPass::openInWords).distinct().collect(Collectors.joining(" or "));
     text.append(open.isEmpty() ? "" : ", " + open);
     text.append('\n');
     if (spraying.areas().stream().anyMatch(area -> area.crop().equals(crop) && area.strip() == 0)) {
@@ -75,14 +80,6 @@ final class SprayText {
           "    headland (strip 0, pass 0) has no lines: the driver goes around the boundary\n");
     }
     return text.toString();
-  }
-
-  private static String open(SprayPass pass) {
-    return pass.firstOpen() == 0
-        ? "NO SECTION OPEN"
-        : pass.firstOpen() == pass.lastOpen()
-            ? "section " + pass.firstOpen() + " open"
-            : "sections " + pass.firstOpen() + " to " + pass.lastOpen() + " open";
   }
 
   private static List<SprayPass> passes(Spraying spraying, String crop) {

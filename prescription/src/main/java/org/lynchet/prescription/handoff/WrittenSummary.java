@@ -18,8 +18,9 @@ import org.lynchet.prescription.summary.WrittenFile;
  *
  * @param areaSquareMetres the field's area
  * @param files the files beside it
+ * @param receiver whom it is for; empty for a whole plan
  */
-record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
+record WrittenSummary(double areaSquareMetres, List<WrittenFile> files, String receiver) {
 
   /**
    * Reads one.
@@ -29,6 +30,7 @@ record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
   static WrittenSummary read(Path file) throws IOException {
     int version = -1;
     double area = Double.NaN;
+    String receiver = "";
     List<WrittenFile> files = new ArrayList<>();
     try (JsonParser json = new JsonFactory().createParser(file.toFile())) {
       if (json.nextToken() != JsonToken.START_OBJECT) {
@@ -40,6 +42,7 @@ record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
         switch (name) {
           case "schemaVersion" -> version = json.getValueAsInt(-1);
           case "area_m2" -> area = json.getValueAsDouble(Double.NaN);
+          case ApplicatorJson.RECEIVER -> receiver = json.getValueAsString("");
           case "files" -> readFiles(json, files);
           default -> json.skipChildren();
         }
@@ -48,7 +51,7 @@ record WrittenSummary(double areaSquareMetres, List<WrittenFile> files) {
     if (version != SummaryJson.SCHEMA_VERSION || Double.isNaN(area)) {
       throw new IOException("it has no schemaVersion " + SummaryJson.SCHEMA_VERSION);
     }
-    return new WrittenSummary(area, files);
+    return new WrittenSummary(area, files, receiver);
   }
 
   /** The paths that a summary.json lists; none if it is not one. */

@@ -82,7 +82,7 @@ final class Entries {
   }
 
   /** The plan's crops: those of the strips from left to right, then that of the headland. */
-  private static List<String> crops(FieldLayout layout) {
+  static List<String> crops(FieldLayout layout) {
     Set<String> crops = new LinkedHashSet<>();
     layout.plan().strips().stream().map(PlannedStrip::crop).forEach(crops::add);
     PlannedHeadland headland = layout.plan().headland();

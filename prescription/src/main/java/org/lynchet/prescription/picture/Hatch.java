@@ -20,4 +20,12 @@ record Hatch(boolean dots, double angleDegrees, double spacing, double width, in
     double angle = angleDegrees % 180;
     return new Hatch(true, angle < 0 ? angle + 180 : angle, spacing, width, ink);
   }
+
+  /**
+   * The last middle of a line or dot before a place, in a frame turned to the direction: the same
+   * wherever the area lies, so that neighbours fit together.
+   */
+  double firstBefore(double place) {
+    return (Math.floor(place / spacing) - 0.5) * spacing;
+  }
 }

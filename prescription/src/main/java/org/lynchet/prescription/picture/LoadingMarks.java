@@ -15,7 +15,7 @@ import org.lynchet.prescription.zone.Zone;
  */
 final class LoadingMarks {
   private static final double WIDEST_BOX = 18;
-  private static final double BOX_HEIGHT = 13;
+  static final double BOX_HEIGHT = 13;
   private static final double SIZE = 9;
   private static final double NUMBER_SIZE = 7.5;
   private static final double CAPTION = 12;
@@ -66,6 +66,13 @@ final class LoadingMarks {
       addBoxes(chart, left, y + CAPTION, width, marks);
       y += CAPTION + BOX_HEIGHT + GAP;
     }
+    return marks;
+  }
+
+  /** The boxes of the first chart alone, from a top left corner. */
+  List<Mark> boxes(double width) {
+    List<Mark> marks = new ArrayList<>();
+    charts.stream().limit(1).forEach(chart -> addBoxes(chart, 0, 0, width, marks));
     return marks;
   }
 

@@ -39,8 +39,8 @@ record Page(Box map, MapPlane plane, Box legend, int legendColumns) {
    */
   static Page of(List<Coordinate> offsets, OffsetFrame frame, Legend legend, double charts) {
     Page beside = beside(offsets, frame, charts);
-    Page below = below(offsets, frame, legend.height(COLUMNS_BELOW), charts);
-    boolean fits = legend.height(1) <= beside.legend().height();
+    Page below = below(offsets, frame, legend.columns().height(COLUMNS_BELOW), charts);
+    boolean fits = legend.columns().height(1) <= beside.legend().height();
     return fits && beside.plane().pointsPerMetre() >= below.plane().pointsPerMetre()
         ? beside
         : below;
@@ -64,7 +64,8 @@ record Page(Box map, MapPlane plane, Box legend, int legendColumns) {
     return new Page(map, plane(offsets, frame, map), legend, COLUMNS_BELOW);
   }
 
-  private static MapPlane plane(List<Coordinate> offsets, OffsetFrame frame, Box map) {
+  /** The plane in which places just fit into a map's box, with room around them for labels. */
+  static MapPlane plane(List<Coordinate> offsets, OffsetFrame frame, Box map) {
     double heading = Math.toRadians(frame.headingDegrees());
     Box room =
         map.shrunk(

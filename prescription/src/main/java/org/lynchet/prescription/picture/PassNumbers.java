@@ -1,7 +1,9 @@
 package org.lynchet.prescription.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.guidance.Guidance;
@@ -9,7 +11,7 @@ import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
- * Numbers the passes where they begin, on A's side, just outside the field.
+ * Numbers passes or strips where they begin, on A's side, just outside the field.
  *
  * <p>If there is no room for all, every second is numbered, or every fifth, tenth and so on, and
  * the first and the last if they have room.
@@ -28,12 +30,13 @@ final class PassNumbers {
   private record PassNumber(int pass, Box box) {}
 
   /** Finds the numbers that have room and takes it. */
-  PassNumbers(FieldLayout layout, MapPlane plane, Labels labels) {
+  private PassNumbers(
+      Map<Integer, Double> offsets, FieldLayout layout, MapPlane plane, Labels labels) {
     FieldEdge edge = FieldEdge.of(layout.boundary(), layout.guidance());
-    List<PassNumber> all =
-        layout.passes().stream()
-            .flatMap(pass -> place(pass, layout.guidance(), plane, edge).stream())
-            .toList();
+    List<PassNumber> all = new ArrayList<>();
+    offsets.forEach(
+        (number, offset) ->
+            place(number, offset, layout.guidance(), plane, edge).ifPresent(all::add));
     int most = all.isEmpty() ? 0 : all.get(all.size() - 1).pass();
     for (int power = 1; step <= most; power *= 10) {
       for (int times : STEPS) {
@@ -47,9 +50,30 @@ final class PassNumbers {
     addEnds(all, labels);
   }
 
-  /** Every how many passes have a number. */
-  int step() {
-    return step;
+  /** Numbers the passes of planters. */
+  static PassNumbers ofPasses(FieldLayout layout, MapPlane plane, Labels labels) {
+    Map<Integer, Double> offsets = new LinkedHashMap<>();
+    layout.passes().forEach(one -> offsets.put(one.pass().number(), one.pass().centreMetres()));
+    return new PassNumbers(offsets, layout, plane, labels);
+  }
+
+  /** Numbers the strips. */
+  static PassNumbers ofStrips(FieldLayout layout, MapPlane plane, Labels labels) {
+    Map<Integer, Double> left = new LinkedHashMap<>();
+    Map<Integer, Double> middle = new LinkedHashMap<>();
+    for (DrivenPass one : layout.passes()) {
+      left.putIfAbsent(one.strip(), one.pass().leftMetres());
+      double from = left.getOrDefault(one.strip(), one.pass().leftMetres());
+      middle.put(one.strip(), (from + one.pass().rightMetres()) / 2);
+    }
+    return new PassNumbers(middle, layout, plane, labels);
+  }
+
+  /** What the numbers are, such as {@code numbers: every 5th pass}. */
+  String words(String one, String all) {
+    return step == 1
+        ? "numbers: " + all
+        : "numbers: every " + step + (step == 2 ? "nd " : "th ") + one;
   }
 
   List<Mark> marks() {
@@ -64,11 +88,10 @@ final class PassNumbers {
   }
 
   private static Optional<PassNumber> place(
-      DrivenPass pass, Guidance guidance, MapPlane plane, FieldEdge edge) {
-    String text = Integer.toString(pass.pass().number());
+      int number, double offset, Guidance guidance, MapPlane plane, FieldEdge edge) {
+    String text = Integer.toString(number);
     double width = TextWidth.of(text, SIZE, false);
     double height = TextWidth.DIGIT_HEIGHT * SIZE;
-    double offset = pass.pass().centreMetres();
     double gap = GAP / plane.pointsPerMetre();
     double reach = plane.reachAcross(width, height);
     FieldEdge.Reach field = edge.along(offset - reach - gap, offset + reach + gap);
@@ -78,7 +101,7 @@ final class PassNumbers {
     double along = field.from() - gap - plane.reachAlong(width, height);
     Coordinate centre = plane.fromLonLat(guidance.line(offset, along, along + 1).get(0));
     Box box = Box.around(centre.x, centre.y, width, height);
-    return Optional.of(new PassNumber(pass.pass().number(), box));
+    return Optional.of(new PassNumber(number, box));
   }
 
   private boolean takeEvery(List<PassNumber> all, Labels labels) {

@@ -94,7 +94,9 @@ final class PngPainter {
     Path2D stripes = new Path2D.Double();
     double spacing = hatch.spacing();
     double half = hatch.width() / 2;
-    for (double y = first(bounds.getMinY(), spacing); y < bounds.getMaxY() + half; y += spacing) {
+    for (double y = hatch.firstBefore(bounds.getMinY());
+        y < bounds.getMaxY() + half;
+        y += spacing) {
       stripes.append(
           new Rectangle2D.Double(bounds.getMinX(), y - half, bounds.getWidth(), 2 * half), false);
     }
@@ -105,17 +107,16 @@ final class PngPainter {
     Path2D dots = new Path2D.Double();
     double spacing = hatch.spacing();
     double half = hatch.width() / 2;
-    for (double y = first(bounds.getMinY(), spacing); y < bounds.getMaxY() + half; y += spacing) {
-      for (double x = first(bounds.getMinX(), spacing); x < bounds.getMaxX() + half; x += spacing) {
+    for (double y = hatch.firstBefore(bounds.getMinY());
+        y < bounds.getMaxY() + half;
+        y += spacing) {
+      for (double x = hatch.firstBefore(bounds.getMinX());
+          x < bounds.getMaxX() + half;
+          x += spacing) {
         dots.append(new Ellipse2D.Double(x - half, y - half, 2 * half, 2 * half), false);
       }
     }
     return dots;
-  }
-
-  /** The last middle of a line or dot before a place, where the SVG's tiles have it too. */
-  private static double first(double from, double spacing) {
-    return (Math.floor(from / spacing) - 0.5) * spacing;
   }
 
   private void line(Mark.Line line) {

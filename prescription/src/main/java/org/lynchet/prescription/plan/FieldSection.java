@@ -2,6 +2,7 @@ package org.lynchet.prescription.plan;
 
 import java.util.Optional;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
+import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 
@@ -19,6 +20,7 @@ final class FieldSection {
     boolean zonesWhole = zones.isPresent() || !keys.has("management-zones");
     Area minimumPiece = keys.find("minimum-piece", QuantityText.AREA).orElse(MINIMUM_PIECE);
     Optional<String> waterways = keys.find("waterways", NameText::file);
+    Optional<Position> entrance = keys.find("entrance", PositionText::read);
     boolean repair = keys.find("repair", WordText::flag).orElse(false);
     if (name.isEmpty() || boundary.isEmpty() || !zonesWhole) {
       return Optional.empty();
@@ -30,7 +32,8 @@ final class FieldSection {
             zones.orElse(null),
             minimumPiece,
             repair,
-            waterways.orElse(null)));
+            waterways.orElse(null),
+            entrance.orElse(null)));
   }
 
   private static Optional<ManagementZoneMap> zoneMap(KeyReader keys) {

@@ -2,6 +2,8 @@ package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.Length;
 
 /**
  * What is written.
@@ -9,8 +11,17 @@ import java.util.List;
  * @param offZones whether the other crops' strips go into each crop's planting file at rate 0
  * @param formats the formats, in the plan's order
  * @param taskData how the format isoxml is written
+ * @param papers whether cab sheet and seed sheet are written too
+ * @param limits what the receiving terminal can take
+ * @param simplify the tolerance by which vertices of zones are thinned, or null if they are not
  */
-public record HandoffChoices(boolean offZones, List<Format> formats, TaskDataChoices taskData)
+public record HandoffChoices(
+    boolean offZones,
+    List<Format> formats,
+    TaskDataChoices taskData,
+    boolean papers,
+    TerminalLimits limits,
+    @Nullable Length simplify)
     implements Serializable {
 
   /** Copies the list. */
@@ -18,14 +29,24 @@ public record HandoffChoices(boolean offZones, List<Format> formats, TaskDataCho
     formats = List.copyOf(formats);
   }
 
-  /** Choices with the defaults of task data. */
+  /** Choices without papers, limits and thinning. */
+  public HandoffChoices(boolean offZones, List<Format> formats, TaskDataChoices taskData) {
+    this(offZones, formats, taskData, false, TerminalLimits.NONE, null);
+  }
+
+  /** The same, with the defaults of task data. */
   public HandoffChoices(boolean offZones, List<Format> formats) {
     this(offZones, formats, TaskDataChoices.DEFAULT);
   }
 
   /** The same in other formats. */
   public HandoffChoices withFormats(List<Format> others) {
-    return new HandoffChoices(offZones, others, taskData);
+    return new HandoffChoices(offZones, others, taskData, papers, limits, simplify);
+  }
+
+  /** The same with papers. */
+  public HandoffChoices withPapers() {
+    return new HandoffChoices(offZones, formats, taskData, true, limits, simplify);
   }
 
   /** The formats that prescriptions are written in. */

@@ -6,9 +6,12 @@ import java.util.Optional;
 import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlanNode.Scalar;
+import org.lynchet.prescription.quantity.Length;
 
 /** Reads the section {@code handoff}. */
 final class HandoffSection {
+  private static final int MOST = 1_000_000;
+
   private HandoffSection() {}
 
   static HandoffChoices read(KeyReader plan) {
@@ -27,7 +30,21 @@ final class HandoffSection {
     TaskDataChoices taskData =
         keys.find("task-data", KeyReader.keys(HandoffSection::taskData))
             .orElse(TaskDataChoices.DEFAULT);
-    return Optional.of(new HandoffChoices(offZones, formats, taskData));
+    boolean papers = keys.find("papers", WordText::flag).orElse(false);
+    TerminalLimits limits =
+        keys.find("limits", KeyReader.keys(HandoffSection::limits)).orElse(TerminalLimits.NONE);
+    Optional<Length> simplify = keys.find("simplify", QuantityText.TOLERANCE);
+    return Optional.of(
+        new HandoffChoices(offZones, formats, taskData, papers, limits, simplify.orElse(null)));
+  }
+
+  private static Optional<TerminalLimits> limits(KeyReader keys) {
+    ValueReader<Integer> count = NumberText.count(1, MOST);
+    return Optional.of(
+        new TerminalLimits(
+            keys.find("polygons", count).orElse(null),
+            keys.find("vertices-per-polygon", count).orElse(null),
+            keys.find("rates", count).orElse(null)));
   }
 
   private static Optional<TaskDataChoices> taskData(KeyReader keys) {

@@ -24,6 +24,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
  * @param budget the money
+ * @param setback how far spraying stays away from sides and neighbours
  */
 public record Plan(
     String file,
@@ -37,7 +38,8 @@ public record Plan(
     HandoffChoices handoff,
     FitChoices fit,
     ForecastChoices forecast,
-    PlannedBudget budget)
+    PlannedBudget budget,
+    PlannedSetback setback)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */
@@ -51,14 +53,22 @@ public record Plan(
   public Plan withGuidance(PlannedGuidance line) {
     return new Plan(
         file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
-        budget);
+        budget, setback);
   }
 
   /** The same plan, written in other formats. */
   public Plan withFormats(List<HandoffChoices.Format> formats) {
-    HandoffChoices others = handoff.withFormats(formats);
+    return with(handoff.withFormats(formats));
+  }
+
+  /** The same plan with cab sheet and seed sheet. */
+  public Plan withPapers() {
+    return with(handoff.withPapers());
+  }
+
+  private Plan with(HandoffChoices others) {
     return new Plan(
         file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
-        budget);
+        budget, setback);
   }
 }

@@ -33,6 +33,7 @@ final class PlanBinding {
     Map<String, Product> products = new ProductSection(productCrops).read(keys);
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
+    PlannedSetback setback = SetbackSection.read(keys);
     ForecastChoices forecast = ForecastSection.read(keys);
     PlannedBudget budget = BudgetSection.read(keys, strips, productCrops);
     Optional<LocalDate> date = keys.find("date", DateText::read);
@@ -52,7 +53,8 @@ final class PlanBinding {
             handoff,
             fit,
             forecast,
-            budget);
+            budget,
+            setback);
     return new PlanReading(plan, plan.field());
   }
 

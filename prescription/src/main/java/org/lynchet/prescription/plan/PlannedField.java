@@ -13,6 +13,7 @@ import org.lynchet.prescription.quantity.Area;
  * @param minimumPiece pieces below this area join a neighbour of their strip; 0 joins nothing
  * @param repair whether a self-intersecting boundary is repaired rather than refused
  * @param waterways the file of areas that are driven across but not planted, or null for none
+ * @param entrance where machines come in from the road, or null if the plan does not say
  */
 public record PlannedField(
     String name,
@@ -20,17 +21,18 @@ public record PlannedField(
     @Nullable ManagementZoneMap managementZones,
     Area minimumPiece,
     boolean repair,
-    @Nullable String waterways)
+    @Nullable String waterways,
+    PlannedGuidance.@Nullable Position entrance)
     implements Serializable {
 
-  /** A field without waterways. */
+  /** A field without waterways or entrance. */
   public PlannedField(
       String name,
       String boundary,
       @Nullable ManagementZoneMap managementZones,
       Area minimumPiece,
       boolean repair) {
-    this(name, boundary, managementZones, minimumPiece, repair, null);
+    this(name, boundary, managementZones, minimumPiece, repair, null, null);
   }
 
   /**

@@ -34,6 +34,11 @@ final class QuantityText<T> implements ValueReader<T> {
       new QuantityText<>(
           UnitKind.LENGTH, QuantityText::length, Length::metres, 0.05, 6, "5 cm to 6 m");
 
+  /** How far spraying stays away from something. */
+  static final ValueReader<Length> SETBACK =
+      new QuantityText<>(
+          UnitKind.LENGTH, QuantityText::length, Length::metres, 0, 2000, "0 m to 2 km");
+
   /** How far a width may be off. */
   static final ValueReader<Length> TOLERANCE =
       new QuantityText<>(

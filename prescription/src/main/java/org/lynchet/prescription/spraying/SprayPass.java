@@ -26,4 +26,15 @@ public record SprayPass(
     int firstOpen,
     int lastOpen,
     Geometry line)
-    implements Serializable {}
+    implements Serializable {
+
+  /** Which sections are open, in words. */
+  public String openInWords() {
+    if (firstOpen == 0) {
+      return "NO SECTION OPEN";
+    }
+    return firstOpen == lastOpen
+        ? "section " + firstOpen + " open"
+        : "sections " + firstOpen + " to " + lastOpen + " open";
+  }
+}

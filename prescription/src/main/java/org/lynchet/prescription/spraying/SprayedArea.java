@@ -24,4 +24,10 @@ public record SprayedArea(
     int lastOpen,
     double areaSquareMetres,
     Polygon polygon)
-    implements Serializable {}
+    implements Serializable {
+  /** The same area with another polygon. */
+  public SprayedArea withPolygon(Polygon other, double otherSquareMetres) {
+    return new SprayedArea(
+        machine, crop, strip, pass, firstOpen, lastOpen, otherSquareMetres, other);
+  }
+}

@@ -34,6 +34,17 @@ public final class SummaryJson {
    * @param files the files beside it; empty if nothing was written
    */
   public static String of(Summary summary, List<WrittenFile> files) {
+    return document(json -> new SummaryJson(json).write(summary, files));
+  }
+
+  /** Writes the fields of an object. */
+  @FunctionalInterface
+  public interface Fields {
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  /** The text of any summary.json: an object that begins with the version of the form. */
+  public static String document(Fields fields) {
     StringWriter text = new StringWriter();
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter()
@@ -41,16 +52,30 @@ public final class SummaryJson {
             .withArrayIndenter(new DefaultIndenter("  ", "\n"));
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(printer);
-      new SummaryJson(json).write(summary, files);
+      json.writeStartObject();
+      json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+      fields.write(json);
+      json.writeEndObject();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return text.append('\n').toString();
   }
 
+  /** Writes the list of files, by which an output folder is known and checked. */
+  public static void files(JsonGenerator json, List<WrittenFile> files) throws IOException {
+    json.writeArrayFieldStart("files");
+    for (WrittenFile file : files) {
+      json.writeStartObject();
+      json.writeStringField("path", file.path());
+      json.writeNumberField("bytes", file.bytes());
+      json.writeStringField("sha256", file.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
   private void write(Summary summary, List<WrittenFile> files) throws IOException {
-    json.writeStartObject();
-    json.writeNumberField("schemaVersion", SCHEMA_VERSION);
     json.writeStringField("field", summary.field());
     number("area_m2", summary.areaSquareMetres());
     number("waterways_m2", summary.waterwaySquareMetres());
@@ -101,16 +126,7 @@ public final class SummaryJson {
       json.writeEndObject();
     }
     json.writeEndArray();
-    json.writeArrayFieldStart("files");
-    for (WrittenFile file : files) {
-      json.writeStartObject();
-      json.writeStringField("path", file.path());
-      json.writeNumberField("bytes", file.bytes());
-      json.writeStringField("sha256", file.sha256());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeEndObject();
+    files(json, files);
   }
 
   private void write(CropTotal crop) throws IOException {

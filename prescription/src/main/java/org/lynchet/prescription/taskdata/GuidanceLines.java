@@ -14,18 +14,13 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.machine.Machine;
-import org.lynchet.prescription.plan.PlannedGuidance;
-import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
-import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.PlacedAbLine;
 
 /** Makes the guidance lines of a field: its AB line or curve, and each pass of each machine. */
 final class GuidanceLines {
-  /** How far along the AB line its second point is put where the plan gives a heading. */
-  private static final double SECOND_POINT_METRES = 500;
-
   /** Version 4.3 allows nine digits after the point. */
   private static final int HEADING_DECIMALS = 9;
 
@@ -55,14 +50,11 @@ final class GuidanceLines {
 
   /** The AB line where it was placed, which need not be where the plan has it. */
   private void abLine() {
-    OffsetFrame frame = layout.frame();
-    Coordinate a = frame.toLonLat(0, 0);
-    PlannedGuidance.Line line = layout.plan().guidance().line();
-    if (line instanceof ThroughPoint && grouped) {
-      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(a), heading(frame), 0);
+    PlacedAbLine placed = PlacedAbLine.of(layout);
+    if (layout.plan().guidance().line() instanceof ThroughPoint && grouped) {
+      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(placed.a()), heading(layout.frame()), 0);
     } else {
-      double along = line instanceof ThroughTwoPoints points ? length(points) : SECOND_POINT_METRES;
-      add(AB_LINE, AB_LINE, Kind.AB, List.of(a, frame.toLonLat(0, along)), null, 0);
+      add(AB_LINE, AB_LINE, Kind.AB, List.of(placed.a(), placed.b()), null, 0);
     }
   }
 
@@ -72,14 +64,6 @@ final class GuidanceLines {
             .setScale(HEADING_DECIMALS, RoundingMode.HALF_UP)
             .stripTrailingZeros();
     return new BigDecimal(heading.toPlainString());
-  }
-
-  private double length(ThroughTwoPoints points) {
-    return offset(points.a()).distance(offset(points.b()));
-  }
-
-  private Coordinate offset(Position at) {
-    return layout.frame().toOffset(at.longitudeDegrees(), at.latitudeDegrees());
   }
 
   private void passes(String machine) {

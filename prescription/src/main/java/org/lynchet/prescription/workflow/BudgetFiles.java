@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.lynchet.prescription.budget.BudgetCsv;
 import org.lynchet.prescription.budget.FieldBudget;
 import org.lynchet.prescription.fault.Faults;
@@ -45,7 +46,7 @@ public final class BudgetFiles {
     files.ifPresent(all -> all.checkPlaces(force, faults));
     Optional<FieldBudget> budget = Optional.empty();
     try {
-      Workflow.Prepared prepared = Workflow.prepare(planFile);
+      Workflow.Prepared prepared = Workflow.prepare(planFile, UnaryOperator.identity());
       budget = Optional.of(FieldBudget.of(prepared.layout(), prepared.summary()));
     } catch (RejectedException rejected) {
       faults.addAll(rejected);

@@ -47,4 +47,10 @@ public record Zone(
   public double seeds() {
     return rate.perSquareMetre() * areaSquareMetres;
   }
+
+  /** The same zone with another polygon. */
+  Zone withPolygon(Polygon other, double otherSquareMetres) {
+    return new Zone(
+        crop, strip, kind, product, rate, managementZone, partial, otherSquareMetres, other);
+  }
 }

@@ -89,8 +89,19 @@ class HandoffTest {
         FieldLayout.of(
             cornAndSoybean().plan(),
             field("POLYGON ((0 0, 3.0925 0, 3.0925 3.2502, 0 3.2502, 0 0))"));
-    new Handoff(layout, Summary.of(layout), false).write(out);
+    Handoff.of(layout, Summary.of(layout)).write(out, false);
     assertThat(FolderCheck.check(out)).isPositive();
+  }
+
+  @Test
+  void papersAreWrittenOnRequestAndListed() throws Exception {
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(cornAndSoybean().formats(Format.GEOJSON).plan().withPapers(), field(FIELD));
+    List<WrittenFile> files = Handoff.of(layout, Summary.of(layout)).write(out, false);
+    assertThat(files).extracting(WrittenFile::path).contains("cab-sheet.pdf", "seed-sheet.pdf");
+    assertThat(out.resolve("README.txt")).content().contains("cab-sheet.pdf", "seed-sheet.pdf");
+    assertThat(FolderCheck.check(out)).isEqualTo(files.size());
   }
 
   @Test

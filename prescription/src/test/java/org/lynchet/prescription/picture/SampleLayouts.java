@@ -23,6 +23,7 @@ import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedGuidance;
 import org.lynchet.prescription.plan.PlannedHeadland;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.quantity.Area;
@@ -189,7 +190,8 @@ final class SampleLayouts {
         new HandoffChoices(false, List.of()),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
-        PlannedBudget.NONE);
+        PlannedBudget.NONE,
+        PlannedSetback.NONE);
   }
 
   private static Planter planter(String name, int rows, double inches) {

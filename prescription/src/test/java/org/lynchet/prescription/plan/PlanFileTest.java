@@ -34,6 +34,8 @@ import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.plan.PlannedSetback.Neighbour;
+import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -65,6 +67,7 @@ class PlanFileTest {
     assertThat(plan.field().minimumPiece().squareMetres()).isCloseTo(40.468564224, within(1e-12));
     assertThat(plan.field().repair()).isTrue();
     assertThat(plan.field().waterways()).isEqualTo("waterways.geojson");
+    assertThat(plan.field().entrance()).isEqualTo(new Position(-94.2, 43.6));
     assertThat(plan.guidance())
         .isEqualTo(
             new PlannedGuidance(
@@ -193,6 +196,19 @@ class PlanFileTest {
   }
 
   @Test
+  void setback() throws Exception {
+    PlannedSetback setback = PlanTexts.read(folder, PlanTexts.FULL).setback();
+    assertThat(setback.sides().keySet())
+        .containsExactly(Side.NORTH, Side.EAST, Side.SOUTH, Side.WEST);
+    assertThat(setback.sides()).containsEntry(Side.NORTH, new Length(30, LengthUnit.FOOT));
+    assertThat(setback.neighbours())
+        .containsExactly(
+            Map.entry("creek", new Neighbour("creek.shp", new Length(50, LengthUnit.FOOT))),
+            Map.entry("school", new Neighbour("school.geojson", null)));
+    assertThat(PlanTexts.read(folder, PlanTexts.SHORT).setback()).isEqualTo(PlannedSetback.NONE);
+  }
+
+  @Test
   void productsHandoffAndFit() throws Exception {
     Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
     assertThat(plan.products())
@@ -202,7 +218,10 @@ class PlanFileTest {
             new HandoffChoices(
                 true,
                 List.of(Format.GEOJSON, Format.SHAPEFILE),
-                new TaskDataChoices(Version.V3_3, "Someone", "Hill")));
+                new TaskDataChoices(Version.V3_3, "Someone", "Hill"),
+                true,
+                new TerminalLimits(500, 900, 20),
+                new Length(2, LengthUnit.CENTIMETRE)));
     assertThat(plan.fit().maxStripWidth().metres()).isEqualTo(24.384);
     assertThat(plan.fit().tolerance().metres()).isEqualTo(0.0254);
   }

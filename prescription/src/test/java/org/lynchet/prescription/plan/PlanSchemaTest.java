@@ -105,6 +105,8 @@ class PlanSchemaTest {
             "'-91 %' is out", // likewise
             "different units", // two values
             "'90 min' is out", // likewise
+            "'2001 m' is out", // likewise
+            "'2 m' is out", // likewise
             "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
             "'.nan'", // likewise
@@ -155,7 +157,7 @@ class PlanSchemaTest {
   /** Puts a star for the names that a grower chooses. */
   private static String named(String path) {
     return path.replaceAll(
-        "^(machines|products|forecast\\.canopies|forecast\\.response"
+        "^(machines|products|setback\\.neighbours|forecast\\.canopies|forecast\\.response"
             + "|budget\\.crops|budget\\.seeding-trials)\\.[^.]+",
         "$1.*");
   }
@@ -174,7 +176,7 @@ class PlanSchemaTest {
     }
     boolean namesOfGrower =
         path.matches(
-            "\\.(machines|products|forecast\\.canopies|forecast\\.response"
+            "\\.(machines|products|setback\\.neighbours|forecast\\.canopies|forecast\\.response"
                 + "|budget\\.crops|budget\\.seed|budget\\.seeding-trials)"
                 + "|.*\\.(rate|wanted-shares)");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
@@ -245,7 +247,7 @@ class PlanSchemaTest {
                     "92.5}, ab-line-is: pass-centre, placement: fixed, weights: {partial-pass: 1,"
                         + " point-rows: 1, headland: 0.2, crop-shares: 1, piece: 50 m2,"
                         + " turn: 100 m2}")
-            + "handoff: {off-zones: false, formats: [shapefile, geojson],"
+            + "handoff: {off-zones: false, formats: [shapefile, geojson], papers: false,"
             + " task-data: {version: 4.3}}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
             + "forecast: {season: normal}\n"
@@ -271,6 +273,7 @@ class PlanSchemaTest {
             max-strip-width: 120 ft
             minimum-piece: 10 m2
             off-zones: false
+            papers: false
             partial-pass: 1
             piece: 50 m2
             placement: fixed

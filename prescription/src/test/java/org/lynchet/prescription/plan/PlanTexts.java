@@ -19,6 +19,7 @@ final class PlanTexts {
         waterways: waterways.geojson
         minimum-piece: 0.01 ac
         repair: true
+        entrance: [-94.2, 43.6]
       guidance:
         ab-line: {a: [-94.10210, 43.55120], b: [-94.09330, 43.55130]}
         ab-line-is: strip-edge
@@ -89,7 +90,12 @@ final class PlanTexts {
           centre: {product: bean-2.4, rate: {low: 0 seeds/ac, high: 37.5 seeds/m2}}
       products:
         tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
-      handoff: {off-zones: true, formats: [geojson, shapefile], task-data: {version: 3.3, customer: Someone, farm: Hill}}
+      handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, limits: {polygons: 500, vertices-per-polygon: 900, rates: 20}, simplify: 2 cm, task-data: {version: 3.3, customer: Someone, farm: Hill}}
+      setback:
+        sides: {north: 30 ft, east: 0 m, south: 1000 m, west: 12.5 m}
+        neighbours:
+          creek: {file: creek.shp, distance: 50 ft}
+          school: {file: school.geojson}
       fit: {max-strip-width: 80 ft, tolerance: 1 in}
       forecast:
         season: dry

@@ -34,10 +34,11 @@ class WorkflowTest {
               - {crop: corn, planted-by: p, passes: 1, centre: {product: %s2, rate: 34000 seeds/ac}}
             """
                 .formatted(longName, longName));
-    assertThat(Workflow.prepare(plan, List.of()).summary()).isNotNull();
+    assertThat(Workflow.prepare(plan, read -> read).summary()).isNotNull();
     RejectedException rejected =
         catchThrowableOfType(
-            RejectedException.class, () -> Workflow.prepare(plan, List.of(Format.ISOXML)));
+            RejectedException.class,
+            () -> Workflow.prepare(plan, read -> read.withFormats(List.of(Format.ISOXML))));
     assertThat(rejected).isNotNull();
     assertThat(rejected.faults()).anySatisfy(f -> assertThat(f.what()).contains(longName));
   }

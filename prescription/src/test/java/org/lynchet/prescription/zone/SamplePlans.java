@@ -32,12 +32,14 @@ import org.lynchet.prescription.plan.PlannedGuidance.AbLineIs;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedHeadland;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.plan.TaskDataChoices;
+import org.lynchet.prescription.plan.TerminalLimits;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Length;
@@ -71,6 +73,8 @@ public final class SamplePlans {
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
   private PlannedBudget budget = PlannedBudget.NONE;
+  private PlannedSetback setback = PlannedSetback.NONE;
+  private TerminalLimits limits = TerminalLimits.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -227,6 +231,18 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Hands over to a terminal that takes only so much. */
+  public SamplePlans limits(TerminalLimits most) {
+    limits = most;
+    return this;
+  }
+
+  /** Keeps a setback. */
+  public SamplePlans setback(PlannedSetback distances) {
+    setback = distances;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -238,10 +254,11 @@ public final class SamplePlans {
         headland,
         strips,
         products,
-        new HandoffChoices(offZones, formats, taskData),
+        new HandoffChoices(offZones, formats, taskData, false, limits, null),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
-        budget);
+        budget,
+        setback);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
