@@ -10,45 +10,39 @@ public final class Verdict {
 
   private Verdict() {}
 
-  /** The sentence, for one of a unit of area. */
+  /** The sentence, or two, for one of a unit of area. */
   public static String of(StripBudget budget, AreaUnit area) {
     Spread net = budget.netPer(area);
-    String unit = budget.facts().currency() + "/" + area.symbol();
-    String range = String.format(Locale.ROOT, " (%+.2f to %+.2f).", net.low(), net.high());
+    String range = String.format(Locale.ROOT, " (%+.2f to %+.2f)", net.low(), net.high());
+    String unit = budget.facts().currency() + "/" + area.symbol() + range;
     if (net.high() < 0) {
       return "Plant blocks: at no numbers of the plan do strips pay; typically they lose "
           + amount(-net.typical())
           + unit
-          + range;
+          + ".";
     }
     if (net.low() > 0) {
-      return "Strips pay at all numbers of the plan; typically "
+      return "Strips pay at all numbers of the plan; typically they bring "
           + amount(net.typical())
           + unit
-          + " more than blocks"
-          + range;
+          + " more than blocks.";
     }
-    String either = " Whether they pay hangs most on " + most(budget) + ".";
+    return typically(net, unit)
+        + " Whether strips pay hangs most on the "
+        + budget.swings().get(0).input().words()
+        + ".";
+  }
+
+  private static String typically(Spread net, String unit) {
     if (Math.abs(net.typical()) < HALF_A_CENT) {
-      return "Typically strips pay what blocks do" + range + either;
+      return "Typically strips bring what blocks do, " + amount(0) + unit + ".";
     }
     return net.typical() > 0
-        ? "Typically strips pay "
-            + amount(net.typical())
-            + unit
-            + " more than blocks"
-            + range
-            + either
+        ? "Typically strips bring " + amount(net.typical()) + unit + " more than blocks."
         : "Typically strips lose "
             + amount(-net.typical())
             + unit
-            + " against blocks: plant blocks"
-            + range
-            + either;
-  }
-
-  private static String most(StripBudget budget) {
-    return budget.swings().isEmpty() ? "nothing" : budget.swings().get(0).input().words();
+            + " against blocks: plant blocks.";
   }
 
   private static String amount(double money) {

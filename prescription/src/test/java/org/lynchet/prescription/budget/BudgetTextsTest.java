@@ -121,6 +121,6 @@ class BudgetTextsTest {
     assertThat(strips.net().low()).isNegative();
     assertThat(verdict)
         .contains(strips.net().typical() < 0 ? "plant blocks" : "more than blocks")
-        .contains("hangs most on " + strips.swings().get(0).input().words());
+        .contains("hangs most on the " + strips.swings().get(0).input().words());
   }
 }

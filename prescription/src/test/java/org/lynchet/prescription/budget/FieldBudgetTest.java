@@ -113,6 +113,27 @@ class FieldBudgetTest {
     assertThat(prices.cost("bean-2.4", 170_000)).isCloseTo(60.71, within(0.005));
   }
 
+  /**
+   * The plan's rows run north, those of the layout, as after a placement, east. East-west rows cost
+   * soybean less than north-south rows: order of the J. Prod. Agric. 9:101 (1996) trials,
+   * Minnesota.
+   */
+  @Test
+  void lightGoesByTheHeadingOfTheLayout() throws RejectedException {
+    SamplePlans plans =
+        plans(
+            SampleMoney.money(
+                SampleMoney.markets(null, null), SampleMoney.whole().seedPrices(), Map.of()));
+    FieldData north = field(TWELVE_STRIPS);
+    FieldData east = north.withFrame(SamplePlans.FRAME.turned(-Math.PI / 2));
+    FieldLayout layout = FieldLayout.of(plans.plan(), east);
+    assertThat(layout.frame().headingDegrees() % 180).isCloseTo(90, within(1e-6));
+    Map<String, Spread> ofEast = YieldChanges.of(layout).byCrop();
+    Map<String, Spread> ofNorth = YieldChanges.of(FieldLayout.of(plans.plan(), north)).byCrop();
+    assertThat(Objects.requireNonNull(ofEast.get("soybean")).typical())
+        .isGreaterThan(Objects.requireNonNull(ofNorth.get("soybean")).typical() + 0.005);
+  }
+
   @Test
   void everyNumberThatIsMissingIsToldAtOnce() {
     SamplePlans plans =

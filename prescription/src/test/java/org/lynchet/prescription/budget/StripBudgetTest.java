@@ -126,6 +126,34 @@ class StripBudgetTest {
         .isSortedAccordingTo((one, other) -> Double.compare(other.width(), one.width()));
   }
 
+  /** A certain gain, a certain loss and nothing at all, in plain words. */
+  @Test
+  void theVerdictSaysWhatTheNumbersSay() {
+    assertThat(verdict(Spread.exactly(0.1)))
+        .isEqualTo(
+            "Strips pay at all numbers of the plan; typically they bring 74.40 USD/ac (+74.40 to"
+                + " +74.40) more than blocks.");
+    assertThat(verdict(new Spread(-0.2, -0.1, -0.05)))
+        .isEqualTo(
+            "Plant blocks: at no numbers of the plan do strips pay; typically they lose 74.40"
+                + " USD/ac (-148.80 to -37.20).");
+    assertThat(verdict(new Spread(-0.1, 0, 0.1)))
+        .startsWith("Typically strips bring what blocks do, 0.00 USD/ac (-74.40 to +74.40).")
+        .endsWith("Whether strips pay hangs most on the change of yield, corn.");
+    assertThat(verdict(new Spread(-0.1, -0.05, 0.1)))
+        .startsWith("Typically strips lose 37.20 USD/ac (-74.40 to +74.40) against blocks: plant");
+  }
+
+  /** 186 bu/ac at 4.00. */
+  private static String verdict(Spread change) {
+    CropChange corn =
+        new CropChange(
+            "corn", FIFTY_ACRES, GrainUnit.BUSHEL, Spread.exactly(186), change, Spread.exactly(4));
+    return Verdict.of(
+        StripBudget.of(new BudgetFacts("USD", FIFTY_ACRES, List.of(corn), 0, 0, null, List.of())),
+        AreaUnit.ACRE);
+  }
+
   private static BudgetLine line(String item, double amount) {
     return BudgetLine.of(item, amount);
   }
