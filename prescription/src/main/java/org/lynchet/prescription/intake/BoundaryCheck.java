@@ -13,15 +13,18 @@ import org.lynchet.formats.FeatureTable;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.PlannedField;
+import org.lynchet.prescription.quantity.ShownUnits;
 
 /** Makes one valid boundary of the features of a table. */
 final class BoundaryCheck {
   private final PlannedField field;
+  private final ShownUnits units;
   private final Faults faults;
   private final List<Warning> warnings;
 
-  BoundaryCheck(PlannedField field, Faults faults, List<Warning> warnings) {
+  BoundaryCheck(PlannedField field, ShownUnits units, Faults faults, List<Warning> warnings) {
     this.field = field;
+    this.units = units;
     this.faults = faults;
     this.warnings = warnings;
   }
@@ -114,12 +117,13 @@ final class BoundaryCheck {
             Warning.Code.BOUNDARY_REPAIRED,
             String.format(
                 Locale.ROOT,
-                "the boundary was repaired (%s): area %.1f m2 before, %.1f m2 after, a change of"
-                    + " %+.1f m2; check the map",
+                "the boundary was repaired (%s): area %s before, %s after, a change of %s%s; check"
+                    + " the map",
                 problem,
-                before,
-                after,
-                after - before)));
+                units.area(before),
+                units.area(after),
+                after < before ? "-" : "+",
+                units.area(Math.abs(after - before)))));
     return Optional.of(repaired);
   }
 

@@ -19,6 +19,7 @@ import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.AlongCurve;
 import org.lynchet.prescription.plan.PlannedGuidance.Line;
+import org.lynchet.prescription.quantity.ShownUnits;
 import org.lynchet.prescription.zone.FieldData;
 
 /** Reads the boundary, the management zones, the waterways and the guidance line of a plan. */
@@ -34,7 +35,7 @@ public final class FieldIntake {
     Faults faults = new Faults();
     List<Warning> warnings = new ArrayList<>();
     InputTables tables = new InputTables(NamedBy.plan(plan.file()), faults, warnings);
-    Areas areas = readAreas(tables, plan.field(), faults, warnings);
+    Areas areas = readAreas(tables, plan.field(), plan.shownUnits(), faults, warnings);
     Optional<? extends Guidance> guidance =
         plan.guidance().line() instanceof AlongCurve planned
             ? readCurve(plan, planned, tables, areas.boundary(), faults)
@@ -81,18 +82,27 @@ public final class FieldIntake {
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */
   public static void check(String planFile, PlannedField field, Faults faults) {
     List<Warning> warnings = new ArrayList<>();
-    readAreas(new InputTables(NamedBy.plan(planFile), faults, warnings), field, faults, warnings);
+    readAreas(
+        new InputTables(NamedBy.plan(planFile), faults, warnings),
+        field,
+        ShownUnits.METRIC, // warnings are not told beside faults
+        faults,
+        warnings);
   }
 
   private record Areas(
       Optional<Geometry> boundary, List<ManagementZone> zones, Optional<Geometry> waterways) {}
 
   private static Areas readAreas(
-      InputTables tables, PlannedField field, Faults faults, List<Warning> warnings) {
+      InputTables tables,
+      PlannedField field,
+      ShownUnits units,
+      Faults faults,
+      List<Warning> warnings) {
     Optional<Geometry> boundary =
         tables
             .read(field.boundary(), "field.boundary")
-            .flatMap(table -> new BoundaryCheck(field, faults, warnings).check(table));
+            .flatMap(table -> new BoundaryCheck(field, units, faults, warnings).check(table));
     ManagementZoneMap map = field.managementZones();
     List<ManagementZone> zones = new ArrayList<>();
     if (map != null) {

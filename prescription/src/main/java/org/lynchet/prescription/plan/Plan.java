@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.machine.Machine;
+import org.lynchet.prescription.quantity.ShownUnits;
 
 /**
  * A whole plan file.
@@ -54,6 +55,11 @@ public record Plan(
     return new Plan(
         file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
         budget, setback);
+  }
+
+  /** The units that go with its rates: those of the first strip. */
+  public ShownUnits shownUnits() {
+    return ShownUnits.beside(strips.get(0).centre().per());
   }
 
   /** The same plan, written in other formats. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 
 /**
@@ -35,5 +36,15 @@ public record Seeding(
     }
     return Optional.ofNullable(
         managementZone == null ? null : byManagementZone.get(managementZone));
+  }
+
+  /** The area that its first rate is per; the acre if there is none. */
+  public AreaUnit per() {
+    return everywhere != null
+        ? everywhere.per()
+        : byManagementZone.values().stream()
+            .findFirst()
+            .map(SeedingRate::per)
+            .orElse(AreaUnit.ACRE);
   }
 }

@@ -10,12 +10,19 @@ import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.ShownUnits;
 import org.lynchet.prescription.swath.Swaths;
 
 /** Names the strips that a boom does not fit, those of one width and crop together. */
 final class BoomWarnings {
   private static final int MOST_NAMED = 12;
   private final Map<Misfit, List<Integer>> strips = new LinkedHashMap<>();
+
+  private final ShownUnits units;
+
+  BoomWarnings(ShownUnits units) {
+    this.units = units;
+  }
 
   private record Misfit(String machine, String crop, Swaths swaths) {}
 
@@ -31,23 +38,23 @@ final class BoomWarnings {
     return warnings;
   }
 
-  private static Warning warning(Misfit misfit, List<Integer> numbers) {
+  private Warning warning(Misfit misfit, List<Integer> numbers) {
     Swaths swaths = misfit.swaths();
     String which =
         String.format(
             Locale.ROOT,
-            "%s in %s, strips of %.2f m (%s)",
+            "%s in %s, strips of %s (%s)",
             misfit.machine(),
             misfit.crop(),
-            swaths.stripWidth() / Length.TENTHS_IN_A_METRE,
+            units.length(swaths.stripWidth() / Length.TENTHS_IN_A_METRE),
             named(numbers));
-    double off = Math.abs(swaths.mismatch()) / Length.TENTHS_IN_A_METRE;
+    String off = units.length(Math.abs(swaths.mismatch()) / Length.TENTHS_IN_A_METRE);
     if (swaths.passes().size() > 1) {
       return new Warning(
           Warning.Code.SPRAY_OVERLAPS,
           String.format(
               Locale.ROOT,
-              "%s: %d passes that reach over no other crop overlap by %.2f m together, where the"
+              "%s: %d passes that reach over no other crop overlap by %s together, where the"
                   + " product is put on twice; see 'fit' for strips that suit the boom",
               which,
               swaths.passes().size(),
@@ -58,10 +65,10 @@ final class BoomWarnings {
         String.format(
             Locale.ROOT,
             swaths.mismatch() > 0
-                ? "%s: one section alone reaches over the crop beside it by %.2f m, so no section"
+                ? "%s: one section alone reaches over the crop beside it by %s, so no section"
                     + " may be open; see 'fit' for strips that suit the boom"
                 : "%s: the boom cannot cover them without reaching over the crop beside; the"
-                    + " sections that are open leave %.2f m of each strip; see 'fit' for strips that"
+                    + " sections that are open leave %s of each strip; see 'fit' for strips that"
                     + " suit the boom",
             which,
             off));

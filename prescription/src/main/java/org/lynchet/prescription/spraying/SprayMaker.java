@@ -24,13 +24,14 @@ final class SprayMaker {
   private final Plan plan;
   private final Guidance guidance;
   private final CropSprayers sprayers;
-  private final BoomWarnings warnings = new BoomWarnings();
+  private final BoomWarnings warnings;
   private final List<SprayedBand> bands;
 
   SprayMaker(Plan plan, Guidance guidance, List<Strip> strips) {
     this.plan = plan;
     this.guidance = guidance;
     this.sprayers = CropSprayers.of(plan);
+    this.warnings = new BoomWarnings(plan.shownUnits());
     this.bands = new StripBands(plan, sprayers, warnings).of(strips);
   }
 

@@ -138,11 +138,11 @@ final class LayoutMaker {
                     Warning.Code.STRIP_WIDER_THAN_FIELD,
                     String.format(
                         Locale.ROOT,
-                        "a strip of %s is %.2f m wide, the field inside the headland only %.2f m"
-                            + " across: fewer passes, or another heading, may suit it better",
+                        "a strip of %s is %s wide, the field inside the headland only %s across:"
+                            + " fewer passes, or another heading, may suit it better",
                         strip.crop(),
-                        strip.widthMetres(),
-                        across)));
+                        plan.shownUnits().length(strip.widthMetres()),
+                        plan.shownUnits().length(across))));
     return pattern.over(
         inside.minOffsetMetres(), inside.maxOffsetMetres(), inside::areasSquareMetres);
   }
@@ -159,10 +159,9 @@ final class LayoutMaker {
     if (regions.overlapSquareMetres() > sliver) {
       warn(
           Warning.Code.ZONES_OVERLAP,
-          String.format(
-              Locale.ROOT,
-              "management zones overlap on %.0f m2; the first in the file was taken there",
-              regions.overlapSquareMetres()));
+          "management zones overlap on "
+              + plan.shownUnits().area(regions.overlapSquareMetres())
+              + "; the first in the file was taken there");
     }
     if (map.elsewhere() == null) {
       checkCovered(map, regions.outsideZones(), Math.max(sliver, 1));
@@ -217,10 +216,10 @@ final class LayoutMaker {
           Warning.Code.ZONES_LEAVE_SLIVERS,
           String.format(
               Locale.ROOT,
-              "%d slivers of the field, %.2f m2 together, lie in no management zone; each was given"
+              "%d slivers of the field, %s together, lie in no management zone; each was given"
                   + " to the zone beside it",
               outside.size(),
-              slivers));
+              plan.shownUnits().area(slivers)));
     }
   }
 
@@ -230,10 +229,10 @@ final class LayoutMaker {
           Warning.Code.PARTIAL_PASSES,
           String.format(
               Locale.ROOT,
-              "passes narrower than their planter because the field ends: %d, on %.0f m2; shut row"
+              "passes narrower than their planter because the field ends: %d, on %s; shut row"
                   + " units there, or move the %s",
               pieces.stream().map(Piece::group).distinct().count(),
-              pieces.stream().mapToDouble(Piece::areaSquareMetres).sum(),
+              plan.shownUnits().area(pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()),
               field.guidance().name()));
     }
   }

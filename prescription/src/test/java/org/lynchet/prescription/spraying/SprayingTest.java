@@ -143,9 +143,9 @@ class SprayingTest {
         .singleElement()
         .asString()
         .startsWith(
-            "SPRAY_CANNOT_COVER: sprayer in corn, strips of 9.14 m (1, 3, 5, 7, 9, 11, 13, 15, 17, 19, 21): the"
+            "SPRAY_CANNOT_COVER: sprayer in corn, strips of 30.00 ft (1, 3, 5, 7, 9, 11, 13, 15, 17, 19, 21): the"
                 + " boom cannot cover them without reaching over the crop beside; the sections that are"
-                + " open leave 3.05 m of each strip");
+                + " open leave 10.00 ft of each strip");
   }
 
   @Test
@@ -165,8 +165,8 @@ class SprayingTest {
     assertThat(warnings(pattern(2, 3).sprayer(60, 25.0)))
         .anyMatch(
             text ->
-                text.startsWith("SPRAY_OVERLAPS: sprayer in soybean, strips of 27.43 m (2, 4,")
-                    && text.contains("2 passes that reach over no other crop overlap by 3.05 m"));
+                text.startsWith("SPRAY_OVERLAPS: sprayer in soybean, strips of 90.00 ft (2, 4,")
+                    && text.contains("2 passes that reach over no other crop overlap by 10.00 ft"));
   }
 
   @Test

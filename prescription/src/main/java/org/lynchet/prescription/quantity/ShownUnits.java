@@ -1,0 +1,44 @@
+package org.lynchet.prescription.quantity;
+
+import java.util.Locale;
+
+/** Prints areas and lengths in the units that go with a plan's rates. */
+public enum ShownUnits {
+  /** For rates per acre. */
+  ACRES_AND_FEET,
+  /** For all other rates. */
+  METRIC;
+
+  /** Below this an area in acres gets four decimals, 0.4 m2 each, in place of two. */
+  private static final double SMALL_ACRES = 0.1;
+
+  /** From this on an area is shown in hectares. */
+  private static final double HECTARE = 10_000;
+
+  /** The units that go with rates per some area. */
+  public static ShownUnits beside(AreaUnit per) {
+    return per == AreaUnit.ACRE ? ACRES_AND_FEET : METRIC;
+  }
+
+  /** An area as text, such as {@code 0.10 ac}, {@code 406 m2} or {@code 0.35 m2}. */
+  public String area(double squareMetres) {
+    if (this == METRIC) {
+      double size = Math.abs(squareMetres);
+      return size < HECTARE
+          ? text(size < 10 ? "%.2f" : "%.0f", squareMetres, AreaUnit.SQUARE_METRE.symbol())
+          : text("%.2f", squareMetres / HECTARE, AreaUnit.HECTARE.symbol());
+    }
+    double acres = squareMetres / AreaUnit.ACRE.squareMetres();
+    return text(Math.abs(acres) < SMALL_ACRES ? "%.4f" : "%.2f", acres, AreaUnit.ACRE.symbol());
+  }
+
+  /** A length as text with two decimals, such as {@code 30.00 ft}. */
+  public String length(double metres) {
+    LengthUnit unit = this == METRIC ? LengthUnit.METRE : LengthUnit.FOOT;
+    return text("%.2f", metres / unit.metres(), unit.symbol());
+  }
+
+  private static String text(String form, double value, String symbol) {
+    return String.format(Locale.ROOT, form + " %s", value, symbol);
+  }
+}
