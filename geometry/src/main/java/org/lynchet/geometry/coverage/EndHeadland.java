@@ -26,8 +26,11 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * there so that some rows pass the run, the headland ends along the row through the run's end.
  */
 final class EndHeadland {
-  /** How far the inner edge goes on to meet the boundary, in widths. */
+  /** How far the inner edge goes on at most, in widths. */
   private static final double FARTHEST = 2;
+
+  /** Sine of the least angle between a run and the rows at its end: along a curve it can be 0. */
+  private static final double FLATTEST = Math.sin(Math.toRadians(1));
 
   /** Places this near, in metres, are on a line: overlays work to 1e-9. */
   private static final double ON_LINE = 1e-6;
@@ -95,8 +98,9 @@ final class EndHeadland {
                   moved(tip.at(), tip.inward(), width), tip.beyond(), FARTHEST * width)
               : Double.POSITIVE_INFINITY;
       if (further == Double.POSITIVE_INFINITY) {
-        double depth = width / dot(tip.along(), tip.inward());
+        double depth = width / Math.max(FLATTEST, dot(tip.along(), tip.inward()));
         further = Math.max(0, depth * dot(tip.along(), tip.beyond()));
+        further = Math.min(FARTHEST * width, further);
         beyondRows.add(beyondRow(tip, depth + width, further + 2 * width));
       }
       if (further > 0) {

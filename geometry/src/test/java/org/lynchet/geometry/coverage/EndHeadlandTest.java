@@ -3,12 +3,15 @@ package org.lynchet.geometry.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import org.lynchet.geometry.guidance.AbLine;
 
 /**
  * Holds a headland that lies only where rows end against fields worked out by hand. Rows run along
@@ -156,6 +159,57 @@ class EndHeadlandTest {
     Geometry middle =
         inside.intersection(TestField.read("POLYGON ((20 0, 80 0, 80 50, 20 50, 20 0))"));
     assertThat(middle.getEnvelopeInternal().getMinY()).isCloseTo(11.165151, within(0.002));
+    field.cut(CUTS);
+  }
+
+  /**
+   * The right side is straight, then has ten teeth of 45 degrees, then is straight again: a line
+   * over whole teeth runs along the rows, or nearly so.
+   */
+  @ParameterizedTest(name = "teeth of {0} m by {1} m, drifting {2} m each, headland of {3} m")
+  @CsvSource({
+    // Stairs of pixels of 10 m, seen at 45 degrees.
+    "14.142135623730951, -7.0710678118654755, 0, 12.192",
+    "14.142135623730951, 7.0710678118654755, 0, 12.192",
+    "8, -4, 0, 10",
+    "8, 4, 0, 10",
+    "8, -4, 0.02, 10",
+    "8, 4, 0.02, 10",
+    "8, 4, 0.2, 10",
+    "8, 4, 1, 10",
+    "8, -4, -1, 10",
+    "15, 7.5, 1, 10",
+  })
+  void teethInASide(double tooth, double height, double drift, double width) {
+    StringBuilder places = new StringBuilder("200 150");
+    double x = 200;
+    double y = 150;
+    for (int i = 0; i < 10; i++) {
+      places.append(", ").append(x + height).append(' ').append(y + tooth / 2);
+      x += drift;
+      y += tooth;
+      places.append(", ").append(x).append(' ').append(y);
+    }
+    double top = y + 150;
+    TestField field =
+        TestField.of("POLYGON ((0 0, 200 0, %s, %s %s, 0 %s, 0 0))".formatted(places, x, top, top))
+            .endHeadland(width, true);
+
+    Geometry headland = field.inMetres().difference(Insides.of(field.regions()));
+
+    Geometry teeth = TestField.read("LINESTRING (" + places + ")");
+    assertThat(headland.difference(teeth.buffer(2 * width, 16)).getArea())
+        .as("no headland but at both ends lies farther than two widths from the teeth")
+        .isCloseTo((200 + x) * width, within(0.01));
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
+    HeadlandLines lines = HeadlandLines.of(field.shape, new Headland(width, true, ends));
+    List<LineString> drawn = lines.at(width / 2);
+    for (int i = 0; i < headland.getNumGeometries(); i++) {
+      Geometry part = headland.getGeometryN(i);
+      if (part.getArea() > width * width) {
+        assertThat(drawn).as("along %s", part).anyMatch(line -> line.intersects(part));
+      }
+    }
     field.cut(CUTS);
   }
 }
