@@ -2,7 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.List;
 import org.locationtech.jts.geom.MultiPolygon;
-import org.locationtech.jts.geom.Polygon;
 import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.geometry.guidance.Reach;
 
@@ -24,10 +23,8 @@ final class CurvedSection implements Section {
   }
 
   private MultiPolygon area() {
-    return Rings.FACTORY.createMultiPolygon(
-        regions.stream()
-            .map(region -> Rings.polygon(vertices, region.rings, Rings.Place.OFFSET))
-            .toArray(Polygon[]::new));
+    List<int[][]> rings = regions.stream().map(region -> region.rings).toList();
+    return Rings.multiPolygon(vertices, rings, Rings.Place.OFFSET);
   }
 
   @Override

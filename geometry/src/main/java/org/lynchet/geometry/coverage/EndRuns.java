@@ -34,7 +34,7 @@ final class EndRuns {
   private EndRuns(LinearRing ring, Headland headland, HeadlandEnds ends) {
     this.ring = ring.getCoordinates();
     this.width = headland.widthMetres();
-    this.kept = SimpleRing.kept(this.ring, SimpleRing.distanceFor(ring, width));
+    this.kept = SimpleRing.kept(this.ring, SimpleRing.distanceFor(this.ring, width));
     this.ends = ends;
   }
 

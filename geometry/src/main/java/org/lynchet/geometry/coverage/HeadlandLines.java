@@ -23,14 +23,19 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 public final class HeadlandLines {
   /** How far from its distance, in metres, a place can be and yet be on the line. */
-  private static final double ON_LINE = 0.02;
+  private static final double ON_LINE = 0.01;
+
+  /** Places this near, in metres, are on the boundary: overlays work to 1e-9. */
+  private static final double ON_BOUNDARY = 1e-6;
 
   private final Geometry area;
+  private final IndexedFacetDistance boundary;
   private final Geometry field;
   private final @Nullable EndHeadland ends;
 
   private HeadlandLines(Geometry area, Geometry field, @Nullable EndHeadland ends) {
     this.area = area;
+    this.boundary = new IndexedFacetDistance(area.getBoundary());
     this.field = field;
     this.ends = ends;
   }
@@ -67,11 +72,12 @@ public final class HeadlandLines {
     return lines;
   }
 
-  private static List<LineString> open(EndHeadland ends, double distance) {
+  private List<LineString> open(EndHeadland ends, double distance) {
     List<LineString> lines = new ArrayList<>();
     Geometry headland = ends.within(distance);
     if (!headland.isEmpty()) {
-      IndexedFacetDistance runs = new IndexedFacetDistance(ends.runs());
+      List<IndexedFacetDistance> runs =
+          ends.runs().stream().map(IndexedFacetDistance::new).toList();
       for (Object ring : LinearComponentExtracter.getLines(headland)) {
         addOpen(((LineString) ring).getCoordinates(), runs, distance, lines);
       }
@@ -80,13 +86,14 @@ public final class HeadlandLines {
   }
 
   /** Adds the stretches of a ring that keep a distance from runs. */
-  private static void addOpen(
-      Coordinate[] ring, IndexedFacetDistance runs, double distance, List<LineString> lines) {
+  private void addOpen(
+      Coordinate[] ring, List<IndexedFacetDistance> runs, double distance, List<LineString> lines) {
     int edges = ring.length - 1;
     boolean[] onLine = new boolean[edges];
     int start = 0;
     for (int i = 0; i < edges; i++) {
-      onLine[i] = keeps(ring[i], ring[i + 1], runs, distance);
+      LineSegment edge = new LineSegment(ring[i], ring[i + 1]);
+      onLine[i] = isInside(edge) && runs.stream().anyMatch(run -> keeps(edge, run, distance));
       start = onLine[i] ? start : i + 1;
     }
     List<Coordinate> line = new ArrayList<>();
@@ -111,10 +118,14 @@ public final class HeadlandLines {
     }
   }
 
-  private static boolean keeps(
-      Coordinate from, Coordinate to, IndexedFacetDistance runs, double distance) {
-    for (Coordinate at : List.of(from, LineSegment.midPoint(from, to), to)) {
-      double off = runs.distance(Rings.FACTORY.createPoint(at)) - distance;
+  /** Whether an edge is not part of the boundary. */
+  private boolean isInside(LineSegment edge) {
+    return !boundary.isWithinDistance(Rings.FACTORY.createPoint(edge.midPoint()), ON_BOUNDARY);
+  }
+
+  private static boolean keeps(LineSegment edge, IndexedFacetDistance run, double distance) {
+    for (Coordinate at : List.of(edge.p0, edge.midPoint(), edge.p1)) {
+      double off = run.distance(Rings.FACTORY.createPoint(at)) - distance;
       if (Math.abs(off) > ON_LINE) {
         return false;
       }

@@ -12,7 +12,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.RingClipper;
 
 /** Divides a field by headland, management zones and waterways, all lines noded together. */
@@ -107,12 +106,11 @@ final class RegionDivider {
 
   /** A field in metres of the offset frame, with its holes or filled. */
   static Geometry polygons(FieldShape field, boolean withHoles) {
-    List<Polygon> polygons = new ArrayList<>();
-    for (int[][] part : field.parts()) {
-      int[][] rings = withHoles ? part : new int[][] {part[0]};
-      polygons.add(Rings.polygon(field.vertices(), rings, Rings.Place.OFFSET));
+    List<int[][]> parts = field.parts();
+    if (!withHoles) {
+      parts = parts.stream().map(part -> new int[][] {part[0]}).toList();
     }
-    return Rings.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+    return Rings.multiPolygon(field.vertices(), parts, Rings.Place.OFFSET);
   }
 
   private Geometry toOffset(Geometry lonLat) {

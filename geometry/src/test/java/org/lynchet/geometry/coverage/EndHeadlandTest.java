@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.densify.Densifier;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import org.lynchet.geometry.guidance.AbLine;
 
@@ -160,6 +164,46 @@ class EndHeadlandTest {
         inside.intersection(TestField.read("POLYGON ((20 0, 80 0, 80 50, 20 50, 20 0))"));
     assertThat(middle.getEnvelopeInternal().getMinY()).isCloseTo(11.165151, within(0.002));
     field.cut(CUTS);
+  }
+
+  @ParameterizedTest(name = "{0} edges a side, jags of {1} m, headland of {2} m")
+  @CsvSource({
+    "2500, 0.02, 9.144",
+    "2500, 0.5, 18.288",
+    "5000, 0.5, 9.144",
+    "5000, 2, 18.288",
+    "10000, 2, 9.144"
+  })
+  @DisplayName("many jags: the edge keeps its distance along an end, and a side has none")
+  void manyJags(int edges, double jag, double width) {
+    TestField field =
+        TestField.of(RandomFields.jaggedRectangle(new Random(11), 300, 400, edges, jag))
+            .endHeadland(width, true);
+
+    Geometry inside = Insides.of(field.regions());
+
+    Geometry edge = inside.getBoundary();
+    IndexedFacetDistance boundary = new IndexedFacetDistance(field.inMetres().getBoundary());
+    for (double y : new double[] {0, 400}) {
+      Geometry along =
+          TestField.read("POLYGON ((40 %1$s, 260 %1$s, 260 200, 40 200, 40 %1$s))".formatted(y));
+      Geometry there = edge.intersection(along);
+      assertThat(there.getLength()).as("edge along %s", y).isGreaterThan(220);
+      for (Coordinate at : Densifier.densify(there, 0.2).getCoordinates()) {
+        assertThat(boundary.distance(there.getFactory().createPoint(at)))
+            .as("at %s", at)
+            .isCloseTo(width, within(0.01));
+      }
+    }
+    Geometry middle = TestField.read("POLYGON ((-9 50, 309 50, 309 350, -9 350, -9 50))");
+    assertThat(inside.intersection(middle).getArea())
+        .isCloseTo(field.inMetres().intersection(middle).getArea(), within(1e-6));
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
+    // Jags of the sides part crumbs off.
+    assertThat(HeadlandLines.of(field.shape, new Headland(width, true, ends)).at(width / 2))
+        .filteredOn(line -> line.getLength() > 5)
+        .hasSize(2)
+        .allMatch(line -> line.getLength() > 290);
   }
 
   /**
