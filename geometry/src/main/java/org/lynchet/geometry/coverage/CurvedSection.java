@@ -13,18 +13,16 @@ final class CurvedSection implements Section {
   private final Vertices vertices;
   private final List<Region> regions;
   private final Curve curve;
+  private final MultiPolygon area;
   private final Reach reach;
 
   CurvedSection(Vertices vertices, List<Region> regions, Curve curve) {
     this.vertices = vertices;
     this.regions = regions;
     this.curve = curve;
-    this.reach = curve.reach(area());
-  }
-
-  private MultiPolygon area() {
     List<int[][]> rings = regions.stream().map(region -> region.rings).toList();
-    return Rings.multiPolygon(vertices, rings, Rings.Place.OFFSET);
+    this.area = Rings.multiPolygon(vertices, rings, Rings.Place.OFFSET);
+    this.reach = curve.reach(area);
   }
 
   @Override
@@ -55,7 +53,7 @@ final class CurvedSection implements Section {
 
   @Override
   public double[] lengthsMetres(double[] offsetsMetres) {
-    LengthInside inside = new LengthInside(area());
+    LengthInside inside = new LengthInside(area);
     double low = inside.envelope().getMinY();
     double high = inside.envelope().getMaxY();
     double[] lengths = new double[offsetsMetres.length];

@@ -2,7 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -28,26 +27,17 @@ public final class HeadlandLines {
   /** Places this near, in metres, are on the boundary: overlays work to 1e-9. */
   private static final double ON_BOUNDARY = 1e-6;
 
-  private final Geometry area;
+  private final DrawnHeadland headland;
   private final IndexedFacetDistance boundary;
-  private final Geometry field;
-  private final @Nullable EndHeadland ends;
 
-  private HeadlandLines(Geometry area, Geometry field, @Nullable EndHeadland ends) {
-    this.area = area;
-    this.boundary = new IndexedFacetDistance(area.getBoundary());
-    this.field = field;
-    this.ends = ends;
+  private HeadlandLines(DrawnHeadland headland) {
+    this.headland = headland;
+    this.boundary = new IndexedFacetDistance(headland.area().getBoundary());
   }
 
-  /** Gets ready to draw lines through a headland of a field. */
-  public static HeadlandLines of(FieldShape field, Headland headland) {
-    Geometry area = RegionDivider.polygons(field, headland.aroundHoles());
-    HeadlandEnds ends = headland.ends();
-    return new HeadlandLines(
-        area,
-        RegionDivider.polygons(field, true),
-        ends == null ? null : new EndHeadland(area, headland, ends));
+  /** Gets ready to draw lines through a headland. */
+  public static HeadlandLines of(DrawnHeadland headland) {
+    return new HeadlandLines(headland);
   }
 
   /**
@@ -57,13 +47,14 @@ public final class HeadlandLines {
    * @return none where the field is too narrow for them
    */
   public List<LineString> at(double distanceMetres) {
+    EndHeadland ends = headland.ends();
     List<LineString> lines = ends == null ? closed(distanceMetres) : open(ends, distanceMetres);
-    return area.getNumPoints() == field.getNumPoints() ? lines : outsideHoles(lines);
+    return headland.passesHoles() ? outsideHoles(lines) : lines;
   }
 
   private List<LineString> closed(double distance) {
     List<LineString> lines = new ArrayList<>();
-    Geometry inside = InnerEdge.inside(area, distance);
+    Geometry inside = InnerEdge.inside(headland.area(), distance);
     if (!inside.isEmpty()) {
       for (Object ring : LinearComponentExtracter.getLines(inside)) {
         lines.add(Rings.FACTORY.createLineString(((LineString) ring).getCoordinates()));
@@ -74,11 +65,11 @@ public final class HeadlandLines {
 
   private List<LineString> open(EndHeadland ends, double distance) {
     List<LineString> lines = new ArrayList<>();
-    Geometry headland = ends.within(distance);
-    if (!headland.isEmpty()) {
+    Geometry near = ends.within(distance);
+    if (!near.isEmpty()) {
       List<IndexedFacetDistance> runs =
           ends.runs().stream().map(IndexedFacetDistance::new).toList();
-      for (Object ring : LinearComponentExtracter.getLines(headland)) {
+      for (Object ring : LinearComponentExtracter.getLines(near)) {
         addOpen(((LineString) ring).getCoordinates(), runs, distance, lines);
       }
     }
@@ -134,6 +125,7 @@ public final class HeadlandLines {
   }
 
   private List<LineString> outsideHoles(List<LineString> lines) {
+    Geometry field = RegionDivider.polygons(headland.field(), true);
     List<LineString> result = new ArrayList<>();
     for (LineString line : lines) {
       LineMerger merger = new LineMerger();

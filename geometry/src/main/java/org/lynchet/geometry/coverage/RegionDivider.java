@@ -24,7 +24,7 @@ final class RegionDivider {
   private static final int FIRST_ZONE = 3;
 
   private final FieldShape field;
-  private final @Nullable Headland headland;
+  private final @Nullable DrawnHeadland headland;
   private final List<ManagementZone> zones;
   private final @Nullable Geometry waterways;
   private final Vertices vertices;
@@ -32,7 +32,7 @@ final class RegionDivider {
 
   RegionDivider(
       FieldShape field,
-      @Nullable Headland headland,
+      @Nullable DrawnHeadland headland,
       List<ManagementZone> zones,
       @Nullable Geometry waterways) {
     this.field = field;
@@ -51,7 +51,7 @@ final class RegionDivider {
       }
     }
     if (headland != null) {
-      addArea(arrangement, inner(headland), INNER, line -> line);
+      addArea(arrangement, headland.inside(), INNER, line -> line);
     }
     Envelope near = polygons(field, false).getEnvelopeInternal();
     near.expandBy(1);
@@ -94,14 +94,6 @@ final class RegionDivider {
 
   private static boolean contains(int[] areas, int area) {
     return Arrays.binarySearch(areas, area) >= 0;
-  }
-
-  private Geometry inner(Headland headland) {
-    Geometry area = polygons(field, headland.aroundHoles());
-    HeadlandEnds ends = headland.ends();
-    return ends == null
-        ? InnerEdge.inside(area, headland.widthMetres())
-        : new EndHeadland(area, headland, ends).inside(headland.widthMetres());
   }
 
   /** A field in metres of the offset frame, with its holes or filled. */

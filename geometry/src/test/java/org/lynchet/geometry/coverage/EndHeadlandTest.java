@@ -200,7 +200,9 @@ class EndHeadlandTest {
         .isCloseTo(field.inMetres().intersection(middle).getArea(), within(1e-6));
     HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
     // Jags of the sides part crumbs off.
-    assertThat(HeadlandLines.of(field.shape, new Headland(width, true, ends)).at(width / 2))
+    assertThat(
+            HeadlandLines.of(DrawnHeadland.of(field.shape, new Headland(width, true, ends)))
+                .at(width / 2))
         .filteredOn(line -> line.getLength() > 5)
         .hasSize(2)
         .allMatch(line -> line.getLength() > 290);
@@ -246,7 +248,8 @@ class EndHeadlandTest {
         .as("no headland but at both ends lies farther than two widths from the teeth")
         .isCloseTo((200 + x) * width, within(0.01));
     HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
-    HeadlandLines lines = HeadlandLines.of(field.shape, new Headland(width, true, ends));
+    HeadlandLines lines =
+        HeadlandLines.of(DrawnHeadland.of(field.shape, new Headland(width, true, ends)));
     List<LineString> drawn = lines.at(width / 2);
     for (int i = 0; i < headland.getNumGeometries(); i++) {
       Geometry part = headland.getGeometryN(i);
