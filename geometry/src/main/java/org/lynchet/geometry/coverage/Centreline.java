@@ -5,14 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.lynchet.geometry.frame.RoundedDegrees;
 import org.lynchet.geometry.guidance.Guidance;
 
 /** Draws the line that a pass drives: as long as any of its swath is in the field. */
 public final class Centreline {
-  private static final GeometryFactory FACTORY = new GeometryFactory();
-
   private Centreline() {}
 
   /**
@@ -28,7 +26,7 @@ public final class Centreline {
         stretches(pieces).stream()
             .map(stretch -> line(guidance, offsetMetres, stretch[0], stretch[1]))
             .toArray(LineString[]::new);
-    return lines.length == 1 ? lines[0] : FACTORY.createMultiLineString(lines);
+    return lines.length == 1 ? lines[0] : Rings.FACTORY.createMultiLineString(lines);
   }
 
   /** Where along the guidance line the pieces lie, from the start. */
@@ -47,11 +45,9 @@ public final class Centreline {
   }
 
   private static LineString line(Guidance guidance, double offset, double from, double to) {
-    Coordinate[] points = guidance.line(offset, from, to).toArray(new Coordinate[0]);
-    for (Coordinate point : points) {
-      point.x = Math.rint(point.x * Vertices.STEPS_PER_DEGREE) / Vertices.STEPS_PER_DEGREE;
-      point.y = Math.rint(point.y * Vertices.STEPS_PER_DEGREE) / Vertices.STEPS_PER_DEGREE;
-    }
-    return FACTORY.createLineString(points);
+    return Rings.FACTORY.createLineString(
+        guidance.line(offset, from, to).stream()
+            .map(RoundedDegrees::of)
+            .toArray(Coordinate[]::new));
   }
 }

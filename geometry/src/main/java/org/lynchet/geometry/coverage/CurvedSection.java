@@ -2,7 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.List;
 import org.locationtech.jts.geom.MultiPolygon;
-import org.locationtech.jts.geom.Polygon;
 import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.geometry.guidance.Reach;
 
@@ -14,20 +13,16 @@ final class CurvedSection implements Section {
   private final Vertices vertices;
   private final List<Region> regions;
   private final Curve curve;
+  private final MultiPolygon area;
   private final Reach reach;
 
   CurvedSection(Vertices vertices, List<Region> regions, Curve curve) {
     this.vertices = vertices;
     this.regions = regions;
     this.curve = curve;
-    this.reach = curve.reach(area());
-  }
-
-  private MultiPolygon area() {
-    return Rings.FACTORY.createMultiPolygon(
-        regions.stream()
-            .map(region -> Rings.polygon(vertices, region.rings, Rings.Place.OFFSET))
-            .toArray(Polygon[]::new));
+    List<int[][]> rings = regions.stream().map(region -> region.rings).toList();
+    this.area = Rings.multiPolygon(vertices, rings, Rings.Place.OFFSET);
+    this.reach = curve.reach(area);
   }
 
   @Override
@@ -58,7 +53,7 @@ final class CurvedSection implements Section {
 
   @Override
   public double[] lengthsMetres(double[] offsetsMetres) {
-    LengthInside inside = new LengthInside(area());
+    LengthInside inside = new LengthInside(area);
     double low = inside.envelope().getMinY();
     double high = inside.envelope().getMaxY();
     double[] lengths = new double[offsetsMetres.length];

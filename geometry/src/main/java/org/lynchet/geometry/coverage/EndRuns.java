@@ -34,7 +34,7 @@ final class EndRuns {
   private EndRuns(LinearRing ring, Headland headland, HeadlandEnds ends) {
     this.ring = ring.getCoordinates();
     this.width = headland.widthMetres();
-    this.kept = SimpleRing.kept(this.ring, SimpleRing.distanceFor(ring, width));
+    this.kept = SimpleRing.kept(this.ring, SimpleRing.distanceFor(this.ring, width));
     this.ends = ends;
   }
 
@@ -155,7 +155,9 @@ final class EndRuns {
   }
 
   /**
-   * Unit vector from the end of a run, over the headland's width, back along it.
+   * Unit vector from the end of a run, over the headland's width, back along it; over less where
+   * the run has teeth and the line from its end over several of them is no steeper to the rows than
+   * a side.
    *
    * @param edge the run's edge there
    * @param step 1 to go forward from the run's start, -1 to go back from its end
@@ -166,7 +168,11 @@ final class EndRuns {
     Coordinate end = step > 0 ? to(next) : from(next);
     while (start.distance(end) < width && isEnd(next + step)) {
       next += step;
-      end = step > 0 ? to(next) : from(next);
+      Coordinate farther = step > 0 ? to(next) : from(next);
+      if (!isSteep(start, farther, rowsAt(start))) {
+        break;
+      }
+      end = farther;
     }
     double length = start.distance(end);
     return new Coordinate((end.x - start.x) / length, (end.y - start.y) / length);
@@ -180,15 +186,21 @@ final class EndRuns {
   }
 
   private boolean isEnd(int edge) {
-    Coordinate rows = rowsOf(edge);
-    double across = (to(edge).x - from(edge).x) * rows.y - (to(edge).y - from(edge).y) * rows.x;
-    double angle = Math.atan2(Math.abs(across), Math.abs(alongRows(edge)));
+    return isSteep(from(edge), to(edge), rowsOf(edge));
+  }
+
+  private boolean isSteep(Coordinate from, Coordinate to, Coordinate rows) {
+    double across = (to.x - from.x) * rows.y - (to.y - from.y) * rows.x;
+    double angle = Math.atan2(Math.abs(across), Math.abs(along(rows, from, to)));
     return angle > Math.toRadians(ends.angleDegrees()) + ANGLE_ROOM;
   }
 
   private double alongRows(int edge) {
-    Coordinate rows = rowsOf(edge);
-    return (to(edge).x - from(edge).x) * rows.x + (to(edge).y - from(edge).y) * rows.y;
+    return along(rowsOf(edge), from(edge), to(edge));
+  }
+
+  private static double along(Coordinate rows, Coordinate from, Coordinate to) {
+    return (to.x - from.x) * rows.x + (to.y - from.y) * rows.y;
   }
 
   private Coordinate rowsOf(int edge) {

@@ -7,9 +7,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.valid.IsValidOp;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /** Takes a boundary into the offset frame of an AB line. */
@@ -89,7 +87,7 @@ public final class FieldShape implements Serializable {
         return true;
       }
     }
-    return new IsValidOp(polygons(vertices, parts)).isValid();
+    return Rings.multiPolygon(vertices, parts, Rings.Place.OFFSET).isValid();
   }
 
   /**
@@ -113,14 +111,6 @@ public final class FieldShape implements Serializable {
       }
     }
     return FaceJoiner.join(vertices, Rings.Place.OFFSET, faces);
-  }
-
-  private static MultiPolygon polygons(Vertices vertices, List<int[][]> parts) {
-    Polygon[] polygons = new Polygon[parts.size()];
-    for (int i = 0; i < polygons.length; i++) {
-      polygons[i] = Rings.polygon(vertices, parts.get(i), Rings.Place.OFFSET);
-    }
-    return Rings.FACTORY.createMultiPolygon(polygons);
   }
 
   /** The area in square metres, in the plane. */

@@ -2,7 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -23,26 +22,22 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 public final class HeadlandLines {
   /** How far from its distance, in metres, a place can be and yet be on the line. */
-  private static final double ON_LINE = 0.02;
+  private static final double ON_LINE = 0.01;
 
-  private final Geometry area;
-  private final Geometry field;
-  private final @Nullable EndHeadland ends;
+  /** Places this near, in metres, are on the boundary: overlays work to 1e-9. */
+  private static final double ON_BOUNDARY = 1e-6;
 
-  private HeadlandLines(Geometry area, Geometry field, @Nullable EndHeadland ends) {
-    this.area = area;
-    this.field = field;
-    this.ends = ends;
+  private final DrawnHeadland headland;
+  private final IndexedFacetDistance boundary;
+
+  private HeadlandLines(DrawnHeadland headland) {
+    this.headland = headland;
+    this.boundary = new IndexedFacetDistance(headland.area().getBoundary());
   }
 
-  /** Gets ready to draw lines through a headland of a field. */
-  public static HeadlandLines of(FieldShape field, Headland headland) {
-    Geometry area = RegionDivider.polygons(field, headland.aroundHoles());
-    HeadlandEnds ends = headland.ends();
-    return new HeadlandLines(
-        area,
-        RegionDivider.polygons(field, true),
-        ends == null ? null : new EndHeadland(area, headland, ends));
+  /** Gets ready to draw lines through a headland. */
+  public static HeadlandLines of(DrawnHeadland headland) {
+    return new HeadlandLines(headland);
   }
 
   /**
@@ -52,13 +47,14 @@ public final class HeadlandLines {
    * @return none where the field is too narrow for them
    */
   public List<LineString> at(double distanceMetres) {
+    EndHeadland ends = headland.ends();
     List<LineString> lines = ends == null ? closed(distanceMetres) : open(ends, distanceMetres);
-    return area.getNumPoints() == field.getNumPoints() ? lines : outsideHoles(lines);
+    return headland.passesHoles() ? outsideHoles(lines) : lines;
   }
 
   private List<LineString> closed(double distance) {
     List<LineString> lines = new ArrayList<>();
-    Geometry inside = InnerEdge.inside(area, distance);
+    Geometry inside = InnerEdge.inside(headland.area(), distance);
     if (!inside.isEmpty()) {
       for (Object ring : LinearComponentExtracter.getLines(inside)) {
         lines.add(Rings.FACTORY.createLineString(((LineString) ring).getCoordinates()));
@@ -67,12 +63,13 @@ public final class HeadlandLines {
     return lines;
   }
 
-  private static List<LineString> open(EndHeadland ends, double distance) {
+  private List<LineString> open(EndHeadland ends, double distance) {
     List<LineString> lines = new ArrayList<>();
-    Geometry headland = ends.within(distance);
-    if (!headland.isEmpty()) {
-      IndexedFacetDistance runs = new IndexedFacetDistance(ends.runs());
-      for (Object ring : LinearComponentExtracter.getLines(headland)) {
+    Geometry near = ends.within(distance);
+    if (!near.isEmpty()) {
+      List<IndexedFacetDistance> runs =
+          ends.runs().stream().map(IndexedFacetDistance::new).toList();
+      for (Object ring : LinearComponentExtracter.getLines(near)) {
         addOpen(((LineString) ring).getCoordinates(), runs, distance, lines);
       }
     }
@@ -80,13 +77,14 @@ public final class HeadlandLines {
   }
 
   /** Adds the stretches of a ring that keep a distance from runs. */
-  private static void addOpen(
-      Coordinate[] ring, IndexedFacetDistance runs, double distance, List<LineString> lines) {
+  private void addOpen(
+      Coordinate[] ring, List<IndexedFacetDistance> runs, double distance, List<LineString> lines) {
     int edges = ring.length - 1;
     boolean[] onLine = new boolean[edges];
     int start = 0;
     for (int i = 0; i < edges; i++) {
-      onLine[i] = keeps(ring[i], ring[i + 1], runs, distance);
+      LineSegment edge = new LineSegment(ring[i], ring[i + 1]);
+      onLine[i] = isInside(edge) && runs.stream().anyMatch(run -> keeps(edge, run, distance));
       start = onLine[i] ? start : i + 1;
     }
     List<Coordinate> line = new ArrayList<>();
@@ -111,10 +109,14 @@ public final class HeadlandLines {
     }
   }
 
-  private static boolean keeps(
-      Coordinate from, Coordinate to, IndexedFacetDistance runs, double distance) {
-    for (Coordinate at : List.of(from, LineSegment.midPoint(from, to), to)) {
-      double off = runs.distance(Rings.FACTORY.createPoint(at)) - distance;
+  /** Whether an edge is not part of the boundary. */
+  private boolean isInside(LineSegment edge) {
+    return !boundary.isWithinDistance(Rings.FACTORY.createPoint(edge.midPoint()), ON_BOUNDARY);
+  }
+
+  private static boolean keeps(LineSegment edge, IndexedFacetDistance run, double distance) {
+    for (Coordinate at : List.of(edge.p0, edge.midPoint(), edge.p1)) {
+      double off = run.distance(Rings.FACTORY.createPoint(at)) - distance;
       if (Math.abs(off) > ON_LINE) {
         return false;
       }
@@ -123,6 +125,7 @@ public final class HeadlandLines {
   }
 
   private List<LineString> outsideHoles(List<LineString> lines) {
+    Geometry field = RegionDivider.polygons(headland.field(), true);
     List<LineString> result = new ArrayList<>();
     for (LineString line : lines) {
       LineMerger merger = new LineMerger();

@@ -1,13 +1,15 @@
 package org.lynchet.geometry.coverage;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryEditor;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
@@ -15,26 +17,26 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
  *
  * <p>The buffer of JTS gives its course. Where the boundary turns by less than 0.05 radian it
  * leaves arcs out, and so comes too near by up to width x 0.05^2 / 2: 23 mm of 18 m. So every
- * vertex is then moved to the true distance, and edges whose middle strays are halved.
+ * vertex is then moved to the true distance, and edges that stray at their middle or quarters are
+ * halved.
  */
 final class InnerEdge {
-  /** How far, in metres, the middle of an edge may be from the true distance: a fifth of 1 cm. */
+  /**
+   * How far, in metres, an edge may be from the true distance where it is tried: a fifth of 1 cm.
+   */
   private static final double STRAY = 0.002;
 
   /** No edge is halved below this length, in metres. */
   private static final double SHORTEST = 0.05;
 
-  /** Segments of a quarter of a circle; those of wide headlands are halved further where needed. */
-  private static final int QUADRANT_SEGMENTS = 32;
+  /** How far, in metres, thinning of a dense boundary may move the course. */
+  private static final double THINNING = 0.004;
 
-  /** How far the buffer may simplify its input, as a share of its width: 0.2 mm of 20 m. */
-  private static final double SIMPLIFY_FACTOR = 1e-5;
+  /** A place farther than this share of the width from its distance does not follow the line. */
+  private static final double ASTRAY = 0.02;
 
-  /** A boundary of more vertices is thinned first: its arcs took over 512 MB. */
-  private static final int MANY_VERTICES = 20_000;
-
-  /** How far, in metres, thinning may move the course. */
-  private static final double THIN_MANY = 0.006;
+  /** The same in metres, if that is more. */
+  private static final double LEAST_ASTRAY = 0.05;
 
   /** An edge is halved only if both halves are shorter by this much. */
   private static final double SHRINKS = 0.9;
@@ -56,29 +58,58 @@ final class InnerEdge {
    *     headlands wide
    */
   static Geometry inside(Geometry area, double widthMetres) {
-    Geometry shown =
-        area.getNumPoints() > MANY_VERTICES
-            ? ThinnedBoundary.of(area, widthMetres, THIN_MANY)
-            : area;
-    Geometry drawn = drawn(shown, -widthMetres);
+    Geometry drawn = StagedBuffer.of(thinned(area, widthMetres), -widthMetres);
     return drawn.isEmpty() ? drawn : new InnerEdge(area.getBoundary(), widthMetres).settle(drawn);
+  }
+
+  /**
+   * What lies in a hole or within a distance of it.
+   *
+   * @param hole its ring with the field on the left
+   * @param widthMetres above 0
+   * @return polygons, in the same way not always valid
+   */
+  static Geometry around(Polygon hole, double widthMetres) {
+    Geometry drawn = StagedBuffer.of(thinned(hole, widthMetres), widthMetres);
+    return new InnerEdge(hole.getBoundary(), widthMetres).settle(drawn);
   }
 
   /**
    * What lies within a distance of a line, on both sides of it and round its ends.
    *
-   * @param line a line, closed or not
+   * @param line a line that is not closed, the field on its left
    * @param widthMetres above 0
    * @return polygons, in the same way not always valid
    */
   static Geometry around(LineString line, double widthMetres) {
-    return new InnerEdge(line, widthMetres).settle(drawn(line, widthMetres));
+    Coordinate[] at = line.getCoordinates();
+    if (!StagedBuffer.isDense(line, widthMetres)) {
+      return new InnerEdge(line, widthMetres).settle(StagedBuffer.of(line, widthMetres));
+    }
+    int[] kept = ThinnedBoundary.kept(at, widthMetres, THINNING);
+    Coordinate[] left = Arrays.stream(kept).mapToObj(i -> at[i]).toArray(Coordinate[]::new);
+    Geometry drawn = StagedBuffer.of(Rings.FACTORY.createLineString(left), widthMetres);
+    List<Polygon> parts = new ArrayList<>(deepPockets(at, kept, widthMetres));
+    parts.addAll(Rings.polygons(new InnerEdge(line, widthMetres).settle(drawn)));
+    return Rings.multiPolygon(parts);
   }
 
-  private static Geometry drawn(Geometry around, double distance) {
-    BufferParameters parameters = new BufferParameters(QUADRANT_SEGMENTS);
-    parameters.setSimplifyFactor(SIMPLIFY_FACTOR);
-    return BufferOp.bufferOp(around, distance, parameters);
+  /** What thinning closed and a line over the mouth is too far from to cover. */
+  private static List<Polygon> deepPockets(Coordinate[] line, int[] kept, double width) {
+    List<Polygon> pockets = new ArrayList<>();
+    for (int k = 1; k < kept.length; k++) {
+      Coordinate[] pocket = Arrays.copyOfRange(line, kept[k - 1], kept[k] + 2);
+      pocket[pocket.length - 1] = pocket[0];
+      if (Arrays.stream(pocket).anyMatch(at -> at.distance(pocket[0]) > width / 2)
+          && pocket.length > 3) {
+        pockets.add(Rings.FACTORY.createPolygon(pocket));
+      }
+    }
+    return pockets;
+  }
+
+  private static Geometry thinned(Geometry area, double width) {
+    return StagedBuffer.isDense(area, width) ? ThinnedBoundary.of(area, width, THINNING) : area;
   }
 
   private Geometry settle(Geometry drawn) {
@@ -108,27 +139,38 @@ final class InnerEdge {
   }
 
   private void addBetween(Coordinate from, Coordinate to, CoordinateList result) {
-    Coordinate middle = new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
     double length = from.distance(to);
     if (length < SHORTEST) {
       return;
     }
+    Coordinate middle = between(from, to, 0.5);
     Coordinate moved = settled(middle);
     // Where the middle is nearer to another side it moves away from both ends: no place for a
     // vertex.
-    boolean between = Math.max(moved.distance(from), moved.distance(to)) < SHRINKS * length;
-    if (between && moved.distance(middle) > STRAY) {
+    boolean halves = Math.max(moved.distance(from), moved.distance(to)) < SHRINKS * length;
+    if (halves
+        && (moved.distance(middle) > STRAY || strays(from, to, 0.25) || strays(from, to, 0.75))) {
       addBetween(from, moved, result);
       result.add(moved, false);
       addBetween(moved, to, result);
     }
   }
 
+  /** Whether a place on the way from one to another is off the true distance. */
+  private boolean strays(Coordinate from, Coordinate to, double t) {
+    Coordinate at = between(from, to, t);
+    return settled(at).distance(at) > STRAY;
+  }
+
+  private static Coordinate between(Coordinate from, Coordinate to, double t) {
+    return new Coordinate(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
+  }
+
   /** The place moved away from the nearest place of the boundary, to the true distance. */
   private Coordinate settled(Coordinate at) {
     Coordinate near = boundary.nearestPoints(Rings.FACTORY.createPoint(at))[0];
     double distance = near.distance(at);
-    if (distance == 0) {
+    if (distance == 0 || Math.abs(distance - width) > Math.max(ASTRAY * width, LEAST_ASTRAY)) {
       return at;
     }
     double t = width / distance;

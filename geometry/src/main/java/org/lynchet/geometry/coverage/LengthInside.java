@@ -3,14 +3,18 @@ package org.lynchet.geometry.coverage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.locationtech.jts.algorithm.Length;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryComponentFilter;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.impl.CoordinateArraySequence;
 import org.locationtech.jts.index.hprtree.HPRtree;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.lynchet.geometry.guidance.LinePoint;
 
 /**
@@ -22,8 +26,6 @@ final class LengthInside {
   private final HPRtree edges = new HPRtree();
   private final IndexedPointInAreaLocator locator;
 
-  private record Edge(Coordinate from, Coordinate to) {}
-
   LengthInside(Geometry area) {
     envelope = area.getEnvelopeInternal();
     locator = new IndexedPointInAreaLocator(area);
@@ -34,7 +36,7 @@ final class LengthInside {
     if (component instanceof LineString ring) {
       Coordinate[] at = ring.getCoordinates();
       for (int i = 1; i < at.length; i++) {
-        edges.insert(new Envelope(at[i - 1], at[i]), new Edge(at[i - 1], at[i]));
+        edges.insert(new Envelope(at[i - 1], at[i]), new LineSegment(at[i - 1], at[i]));
       }
     }
   }
@@ -72,11 +74,11 @@ final class LengthInside {
     edges.query(
         new Envelope(from, to),
         item -> {
-          Edge edge = (Edge) item;
-          double ex = edge.to.x - edge.from.x;
-          double ey = edge.to.y - edge.from.y;
-          double before = (from.x - edge.from.x) * ey - (from.y - edge.from.y) * ex;
-          double after = (to.x - edge.from.x) * ey - (to.y - edge.from.y) * ex;
+          LineSegment edge = (LineSegment) item;
+          double ex = edge.p1.x - edge.p0.x;
+          double ey = edge.p1.y - edge.p0.y;
+          double before = (from.x - edge.p0.x) * ey - (from.y - edge.p0.y) * ex;
+          double after = (to.x - edge.p0.x) * ey - (to.y - edge.p0.y) * ex;
           if (before != after && before * after <= 0) {
             found.add(before / (before - after));
           }
@@ -86,27 +88,12 @@ final class LengthInside {
   }
 
   private double lengthIfInside(List<Coordinate> stretch) {
-    double length = 0;
-    for (int i = 1; i < stretch.size(); i++) {
-      length += stretch.get(i - 1).distance(stretch.get(i));
+    Coordinate[] at = stretch.toArray(new Coordinate[0]);
+    double length = Length.ofLine(new CoordinateArraySequence(at));
+    if (length == 0) {
+      return 0;
     }
-    return length > 0 && locator.locate(middle(stretch, length / 2)) == Location.INTERIOR
-        ? length
-        : 0;
-  }
-
-  private static Coordinate middle(List<Coordinate> stretch, double half) {
-    double walked = 0;
-    for (int i = 1; i < stretch.size(); i++) {
-      Coordinate from = stretch.get(i - 1);
-      Coordinate to = stretch.get(i);
-      double length = from.distance(to);
-      if (walked + length >= half && length > 0) {
-        double t = (half - walked) / length;
-        return new Coordinate(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
-      }
-      walked += length;
-    }
-    return stretch.get(stretch.size() - 1);
+    LengthIndexedLine line = new LengthIndexedLine(Rings.FACTORY.createLineString(at));
+    return locator.locate(line.extractPoint(length / 2)) == Location.INTERIOR ? length : 0;
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Cuts regions along parallel lines by noding everything together: slower than {@link
+ * Cuts regions along lines, parallel or bent, by noding everything together: slower than {@link
  * ParallelCutter}, and able to take vertices on cuts and boundaries that touch themselves.
  *
  * <p>The cuts are {@link BentCuts}: they run through the boundary vertices that lie on them.

@@ -12,7 +12,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.RingClipper;
 
 /** Divides a field by headland, management zones and waterways, all lines noded together. */
@@ -25,7 +24,7 @@ final class RegionDivider {
   private static final int FIRST_ZONE = 3;
 
   private final FieldShape field;
-  private final @Nullable Headland headland;
+  private final @Nullable DrawnHeadland headland;
   private final List<ManagementZone> zones;
   private final @Nullable Geometry waterways;
   private final Vertices vertices;
@@ -33,7 +32,7 @@ final class RegionDivider {
 
   RegionDivider(
       FieldShape field,
-      @Nullable Headland headland,
+      @Nullable DrawnHeadland headland,
       List<ManagementZone> zones,
       @Nullable Geometry waterways) {
     this.field = field;
@@ -52,7 +51,7 @@ final class RegionDivider {
       }
     }
     if (headland != null) {
-      addArea(arrangement, inner(headland), INNER, line -> line);
+      addArea(arrangement, headland.inside(), INNER, line -> line);
     }
     Envelope near = polygons(field, false).getEnvelopeInternal();
     near.expandBy(1);
@@ -97,22 +96,13 @@ final class RegionDivider {
     return Arrays.binarySearch(areas, area) >= 0;
   }
 
-  private Geometry inner(Headland headland) {
-    Geometry area = polygons(field, headland.aroundHoles());
-    HeadlandEnds ends = headland.ends();
-    return ends == null
-        ? InnerEdge.inside(area, headland.widthMetres())
-        : new EndHeadland(area, headland, ends).inside(headland.widthMetres());
-  }
-
   /** A field in metres of the offset frame, with its holes or filled. */
   static Geometry polygons(FieldShape field, boolean withHoles) {
-    List<Polygon> polygons = new ArrayList<>();
-    for (int[][] part : field.parts()) {
-      int[][] rings = withHoles ? part : new int[][] {part[0]};
-      polygons.add(Rings.polygon(field.vertices(), rings, Rings.Place.OFFSET));
+    List<int[][]> parts = field.parts();
+    if (!withHoles) {
+      parts = parts.stream().map(part -> new int[][] {part[0]}).toList();
     }
-    return Rings.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+    return Rings.multiPolygon(field.vertices(), parts, Rings.Place.OFFSET);
   }
 
   private Geometry toOffset(Geometry lonLat) {

@@ -54,9 +54,18 @@ public final class Regions implements Serializable {
       @Nullable Headland headland,
       List<ManagementZone> zones,
       @Nullable Geometry waterways) {
-    return headland == null && zones.isEmpty() && waterways == null
+    if (headland != null) {
+      return divided(DrawnHeadland.of(field, headland), zones, waterways);
+    }
+    return zones.isEmpty() && waterways == null
         ? whole(field)
-        : new RegionDivider(field, headland, zones, waterways).divide();
+        : new RegionDivider(field, null, zones, waterways).divide();
+  }
+
+  /** Divides a field whose headland has been drawn already. */
+  public static Regions divided(
+      DrawnHeadland headland, List<ManagementZone> zones, @Nullable Geometry waterways) {
+    return new RegionDivider(headland.field(), headland, zones, waterways).divide();
   }
 
   /** Measures what is cut into strips: all but the headland. */

@@ -1,10 +1,14 @@
 package org.lynchet.geometry.coverage;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.algorithm.CGAlgorithmsDD;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 
 /** Measures and converts rings of vertices; a ring does not repeat its first vertex. */
@@ -117,6 +121,26 @@ final class Rings {
     }
     return FACTORY.createPolygon(
         FACTORY.createLinearRing(coordinates(vertices, rings[0], place)), holes);
+  }
+
+  /** A multipolygon of JTS of polygons, their rings an outer one and its holes. */
+  static MultiPolygon multiPolygon(Vertices vertices, List<int[][]> polygons, Place place) {
+    return multiPolygon(polygons.stream().map(rings -> polygon(vertices, rings, place)).toList());
+  }
+
+  static MultiPolygon multiPolygon(List<Polygon> polygons) {
+    return FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+  }
+
+  /** The polygons of a geometry; points and lines in it are left out. */
+  static List<Polygon> polygons(Geometry geometry) {
+    List<Polygon> polygons = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        polygons.add(polygon);
+      }
+    }
+    return polygons;
   }
 
   /** The coordinates of a ring, the first repeated at the end. */

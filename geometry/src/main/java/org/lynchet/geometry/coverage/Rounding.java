@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.lynchet.geometry.frame.RoundedDegrees;
 
 /**
  * Rounds the vertices of a coverage to 9 decimals of a degree, about 0.1 mm.
@@ -28,7 +29,7 @@ final class Rounding {
 
   private static Coverage mend(List<Cell> cells, Vertices vertices) {
     Arrangement arrangement =
-        new Arrangement(vertices, Rings.Place.LON_LAT, Vertices.STEPS_PER_DEGREE);
+        new Arrangement(vertices, Rings.Place.LON_LAT, RoundedDegrees.PER_DEGREE);
     for (int i = 0; i < cells.size(); i++) {
       for (int[] ring : cells.get(i).rings) {
         arrangement.addRing(ring, i);

@@ -2,8 +2,8 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
@@ -72,10 +72,15 @@ final class SimpleRing {
 
   /**
    * How far the simple ring may be from a ring that carries headland: a quarter of the headland's
-   * width, and less in areas that are narrow themselves, an eighth of the side of a square.
+   * width, and less in areas that are narrow themselves, an eighth of the side of a square. Jags
+   * make a ring long, but not its area narrow, so the length is that of a simple ring.
    */
-  static double distanceFor(LinearRing ring, double widthMetres) {
-    double area = Math.abs(org.locationtech.jts.algorithm.Area.ofRingSigned(ring.getCoordinates()));
-    return Math.min(widthMetres / 4, area / ring.getLength() / 2);
+  static double distanceFor(Coordinate[] ring, double widthMetres) {
+    int[] kept = kept(ring, widthMetres / 4);
+    double length = 0;
+    for (int i = 0; i < kept.length; i++) {
+      length += ring[kept[i]].distance(ring[kept[(i + 1) % kept.length]]);
+    }
+    return Math.min(widthMetres / 4, Area.ofRing(ring) / length / 2);
   }
 }

@@ -3,6 +3,7 @@ package org.lynchet.geometry.coverage;
 import java.io.Serializable;
 import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.frame.RoundedDegrees;
 import org.lynchet.geometry.guidance.OffsetFrame;
 
 /**
@@ -20,9 +21,6 @@ final class Vertices implements Serializable {
    * that strip edges keep to 0.001 mm, and a power of two, so that rounding is exact.
    */
   static final double STEPS_PER_METRE = 1 << 28;
-
-  /** Grid points in a degree after rounding: 9 decimals, about 0.1 mm. */
-  static final double STEPS_PER_DEGREE = 1e9;
 
   private final OffsetFrame frame;
   private double[] x;
@@ -90,13 +88,9 @@ final class Vertices implements Serializable {
     return add(onGrid(at.x), onGrid(at.y), longitudeDegrees, latitudeDegrees);
   }
 
-  /** Adding 0 turns a negative zero, which would be written with a sign, into zero. */
-  private static double roundedTo(double steps, double value) {
-    return Math.rint(value * steps) / steps + 0.0;
-  }
-
+  /** Adding 0 turns a negative zero into zero. */
   private static double onGrid(double metres) {
-    return roundedTo(STEPS_PER_METRE, metres);
+    return Math.rint(metres * STEPS_PER_METRE) / STEPS_PER_METRE + 0.0;
   }
 
   /** Whether two vertices are in the same place of the offset frame. */
@@ -144,8 +138,8 @@ final class Vertices implements Serializable {
         longitude[v] = at.x;
         latitude[v] = at.y;
       }
-      double lon = roundedTo(STEPS_PER_DEGREE, longitude[v]);
-      double lat = roundedTo(STEPS_PER_DEGREE, latitude[v]);
+      double lon = RoundedDegrees.of(longitude[v]);
+      double lat = RoundedDegrees.of(latitude[v]);
       moved[v] = lon != longitude[v] || lat != latitude[v];
       longitude[v] = lon;
       latitude[v] = lat;

@@ -18,17 +18,25 @@ import org.lynchet.geometry.frame.PlaneFrame;
  * by no more than the line is, however far the offset, while lines with pointed outsides would
  * stray the more the farther out they are.
  *
- * <p>Its directions must span less than 180 degrees. In the frame that has y along the middle of
- * them the curve and its lines of constant offset then rise in y everywhere, see {@link
- * OffsetCourse}.
+ * <p>Its directions must span less than 180 degrees, by one degree. In the frame that has y along
+ * the middle of them the curve and its lines of constant offset then rise in y everywhere, see
+ * {@link OffsetCourse}.
  */
 public final class Curve implements Guidance {
   private static final long serialVersionUID = 1L;
 
+  /**
+   * Directions span less than this: near 180 degrees the ends run so nearly side by side that lines
+   * far on the inside of the bend would end only many kilometres on.
+   */
+  public static final double WIDEST_SPAN_DEGREES = 179;
+
   /** How far, in metres, lines may be from the true offset: half of the millimetre asked for. */
   private static final double BOW = 0.0005;
 
-  /** How far the ends are extended beyond what the field needs, in metres. */
+  /**
+   * How far offsets may be outside of the field, in metres: half of a swath, and more than that.
+   */
   private static final double BEYOND = 100;
 
   private final OffsetFrame frame;
@@ -50,13 +58,13 @@ public final class Curve implements Guidance {
    * A curve through points.
    *
    * @param lonLat at least two points, neighbours at different places, their {@linkplain
-   *     CurveDirections directions} spanning less than 180 degrees
+   *     CurveDirections directions} spanning less than {@link #WIDEST_SPAN_DEGREES}
    * @param plane the plane of the field
    * @param field where the field lies, longitudes (x) and latitudes (y)
    */
   public static Curve through(List<Coordinate> lonLat, PlaneFrame plane, Envelope field) {
     CurveDirections directions = CurveDirections.of(lonLat, plane);
-    if (directions.spanRadians() >= Math.PI) {
+    if (Math.toDegrees(directions.spanRadians()) >= WIDEST_SPAN_DEGREES) {
       throw new IllegalArgumentException("the curve turns back on itself");
     }
     Coordinate first = lonLat.get(0);
@@ -64,10 +72,15 @@ public final class Curve implements Guidance {
     OffsetFrame frame =
         OffsetFrame.onHeading(plane, first, Math.toDegrees(directions.middleRadians() - trueNorth));
     List<Coordinate> at = lonLat.stream().map(p -> frame.toOffset(p.x, p.y)).toList();
-    return new Curve(frame, extended(at, frame, field), lonLat, directions);
+    return new Curve(frame, extended(at, frame, field, directions), lonLat, directions);
   }
 
-  private static Course extended(List<Coordinate> at, OffsetFrame frame, Envelope field) {
+  private static Course extended(
+      List<Coordinate> at, OffsetFrame frame, Envelope field, CurveDirections directions) {
+    // An end rises in y by the sine of this angle, and its line at offset r begins r times the
+    // cosine lower.
+    double angle = (Math.PI - directions.spanRadians()) / 2;
+    double perOffset = Math.max(1, 1 / Math.tan(angle));
     int n = at.size();
     double[] x = new double[n + 2];
     double[] y = new double[n + 2];
@@ -75,8 +88,8 @@ public final class Curve implements Guidance {
       x[i + 1] = at.get(i).x;
       y[i + 1] = at.get(i).y;
     }
-    Coordinate before = beyond(at.get(1), at.get(0), frame, field);
-    Coordinate after = beyond(at.get(n - 2), at.get(n - 1), frame, field);
+    Coordinate before = beyond(at.get(1), at.get(0), frame, field, perOffset);
+    Coordinate after = beyond(at.get(n - 2), at.get(n - 1), frame, field, perOffset);
     x[0] = before.x;
     y[0] = before.y;
     x[n + 1] = after.x;
@@ -84,16 +97,19 @@ public final class Curve implements Guidance {
     return new Course(x, y);
   }
 
-  /** A place straight on, so far that no place of the field is nearer to anything beyond it. */
+  /**
+   * A place straight on, so far that no place of the field is nearer to anything beyond it, and
+   * lines on the inside of a bend are whole.
+   */
   private static Coordinate beyond(
-      Coordinate from, Coordinate end, OffsetFrame frame, Envelope field) {
+      Coordinate from, Coordinate end, OffsetFrame frame, Envelope field, double perOffset) {
     double farthest = 0;
     for (double lon : new double[] {field.getMinX(), field.getMaxX()}) {
       for (double lat : new double[] {field.getMinY(), field.getMaxY()}) {
         farthest = Math.max(farthest, frame.toOffset(lon, lat).distance(end));
       }
     }
-    double t = (farthest + BEYOND) / from.distance(end);
+    double t = (farthest + BEYOND) * perOffset / from.distance(end);
     return new Coordinate(end.x + t * (end.x - from.x), end.y + t * (end.y - from.y));
   }
 
@@ -188,7 +204,7 @@ public final class Curve implements Guidance {
         OffsetLine.draw(
             course, offsetMetres, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, BOW, longest);
     List<LinePoint> stretch = Stretches.between(all, fromAlong, toAlong);
-    for (double more = 1; stretch.size() < 2; more *= 2) {
+    for (double more = 1; stretch.size() < Math.min(2, all.size()); more *= 2) {
       // All of it lies in one corner.
       stretch = Stretches.between(all, fromAlong - more, toAlong + more);
     }

@@ -1,7 +1,5 @@
 package org.lynchet.geometry.guidance;
 
-import java.io.Serializable;
-
 /**
  * A point of a line of constant offset.
  *
@@ -9,4 +7,4 @@ import java.io.Serializable;
  * @param y in the frame
  * @param alongMetres where along the curve it lies
  */
-public record LinePoint(double x, double y, double alongMetres) implements Serializable {}
+public record LinePoint(double x, double y, double alongMetres) {}

@@ -1,7 +1,5 @@
 package org.lynchet.geometry.guidance;
 
-import java.io.Serializable;
-
 /**
  * Where a curve is too tight for the field.
  *
@@ -11,5 +9,4 @@ import java.io.Serializable;
  * @param turnDegrees how far the line turns in it
  */
 public record TightPlace(
-    double offsetMetres, double longitudeDegrees, double latitudeDegrees, double turnDegrees)
-    implements Serializable {}
+    double offsetMetres, double longitudeDegrees, double latitudeDegrees, double turnDegrees) {}

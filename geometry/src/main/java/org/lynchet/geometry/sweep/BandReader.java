@@ -56,8 +56,9 @@ public final class BandReader {
    * Reads the next band: from where the last one ended.
    *
    * @param rightMetres where it ends, right of the last; may be infinite
-   * @param fullFromMetres the offsets that a machine has to reach for its full width: from here
-   * @param fullToMetres to here, right of that
+   * @param fullFromMetres the offsets that a machine has to reach for its full width: from here,
+   *     not left of where the last band ended
+   * @param fullToMetres to here, right of that and not right of where this band ends
    */
   public void next(double rightMetres, double fullFromMetres, double fullToMetres) {
     double right = Math.min(rightMetres, rightEnd);

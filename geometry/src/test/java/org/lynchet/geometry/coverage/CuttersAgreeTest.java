@@ -31,7 +31,7 @@ class CuttersAgreeTest {
     Assume.that(quick.isPresent());
     Vertices nodedVertices = new Vertices(regions.vertices(), 0);
     List<Cell> noded = NodedCutter.cut(nodedVertices, regions.list(), cuts);
-    // Cells below a square millimetre are where the grid may decide otherwise.
+    // Cells below 10 square centimetres are where the grid may decide otherwise.
     assertThat(areas(nodedVertices, noded))
         .usingComparatorForType(
             (p, q) -> Math.abs(p - q) < 1e-4 ? 0 : Double.compare(p, q), Double.class)

@@ -3,12 +3,19 @@ package org.lynchet.geometry.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.densify.Densifier;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import org.lynchet.geometry.guidance.AbLine;
 
 /**
  * Holds a headland that lies only where rows end against fields worked out by hand. Rows run along
@@ -156,6 +163,100 @@ class EndHeadlandTest {
     Geometry middle =
         inside.intersection(TestField.read("POLYGON ((20 0, 80 0, 80 50, 20 50, 20 0))"));
     assertThat(middle.getEnvelopeInternal().getMinY()).isCloseTo(11.165151, within(0.002));
+    field.cut(CUTS);
+  }
+
+  @ParameterizedTest(name = "{0} edges a side, jags of {1} m, headland of {2} m")
+  @CsvSource({
+    "2500, 0.02, 9.144",
+    "2500, 0.5, 18.288",
+    "5000, 0.5, 9.144",
+    "5000, 2, 18.288",
+    "10000, 2, 9.144"
+  })
+  @DisplayName("many jags: the edge keeps its distance along an end, and a side has none")
+  void manyJags(int edges, double jag, double width) {
+    TestField field =
+        TestField.of(RandomFields.jaggedRectangle(new Random(11), 300, 400, edges, jag))
+            .endHeadland(width, true);
+
+    Geometry inside = Insides.of(field.regions());
+
+    Geometry edge = inside.getBoundary();
+    IndexedFacetDistance boundary = new IndexedFacetDistance(field.inMetres().getBoundary());
+    for (double y : new double[] {0, 400}) {
+      Geometry along =
+          TestField.read("POLYGON ((40 %1$s, 260 %1$s, 260 200, 40 200, 40 %1$s))".formatted(y));
+      Geometry there = edge.intersection(along);
+      assertThat(there.getLength()).as("edge along %s", y).isGreaterThan(220);
+      for (Coordinate at : Densifier.densify(there, 0.2).getCoordinates()) {
+        assertThat(boundary.distance(there.getFactory().createPoint(at)))
+            .as("at %s", at)
+            .isCloseTo(width, within(0.01));
+      }
+    }
+    Geometry middle = TestField.read("POLYGON ((-9 50, 309 50, 309 350, -9 350, -9 50))");
+    assertThat(inside.intersection(middle).getArea())
+        .isCloseTo(field.inMetres().intersection(middle).getArea(), within(1e-6));
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
+    // Jags of the sides part crumbs off.
+    assertThat(
+            HeadlandLines.of(DrawnHeadland.of(field.shape, new Headland(width, true, ends)))
+                .at(width / 2))
+        .filteredOn(line -> line.getLength() > 5)
+        .hasSize(2)
+        .allMatch(line -> line.getLength() > 290);
+  }
+
+  /**
+   * The right side is straight, then has ten teeth of 45 degrees, then is straight again: a line
+   * over whole teeth runs along the rows, or nearly so.
+   */
+  @ParameterizedTest(name = "teeth of {0} m by {1} m, drifting {2} m each, headland of {3} m")
+  @CsvSource({
+    // Stairs of pixels of 10 m, seen at 45 degrees.
+    "14.142135623730951, -7.0710678118654755, 0, 12.192",
+    "14.142135623730951, 7.0710678118654755, 0, 12.192",
+    "8, -4, 0, 10",
+    "8, 4, 0, 10",
+    "8, -4, 0.02, 10",
+    "8, 4, 0.02, 10",
+    "8, 4, 0.2, 10",
+    "8, 4, 1, 10",
+    "8, -4, -1, 10",
+    "15, 7.5, 1, 10",
+  })
+  void teethInASide(double tooth, double height, double drift, double width) {
+    StringBuilder places = new StringBuilder("200 150");
+    double x = 200;
+    double y = 150;
+    for (int i = 0; i < 10; i++) {
+      places.append(", ").append(x + height).append(' ').append(y + tooth / 2);
+      x += drift;
+      y += tooth;
+      places.append(", ").append(x).append(' ').append(y);
+    }
+    double top = y + 150;
+    TestField field =
+        TestField.of("POLYGON ((0 0, 200 0, %s, %s %s, 0 %s, 0 0))".formatted(places, x, top, top))
+            .endHeadland(width, true);
+
+    Geometry headland = field.inMetres().difference(Insides.of(field.regions()));
+
+    Geometry teeth = TestField.read("LINESTRING (" + places + ")");
+    assertThat(headland.difference(teeth.buffer(2 * width, 16)).getArea())
+        .as("no headland but at both ends lies farther than two widths from the teeth")
+        .isCloseTo((200 + x) * width, within(0.01));
+    HeadlandEnds ends = new HeadlandEnds(30, new AbLine(TestField.FRAME));
+    HeadlandLines lines =
+        HeadlandLines.of(DrawnHeadland.of(field.shape, new Headland(width, true, ends)));
+    List<LineString> drawn = lines.at(width / 2);
+    for (int i = 0; i < headland.getNumGeometries(); i++) {
+      Geometry part = headland.getGeometryN(i);
+      if (part.getArea() > width * width) {
+        assertThat(drawn).as("along %s", part).anyMatch(line -> line.intersects(part));
+      }
+    }
     field.cut(CUTS);
   }
 }

@@ -61,6 +61,29 @@ final class RandomFields {
     return FACTORY.createPolygon(ring);
   }
 
+  /**
+   * A rectangle from (0 0) to (width height), each side of so many edges, jagged inwards but at
+   * corners.
+   */
+  static Polygon jaggedRectangle(
+      Random random, double width, double height, int edges, double jag) {
+    List<Coordinate> ring = new ArrayList<>();
+    for (int side = 0; side < 4; side++) {
+      for (int i = 0; i < edges; i++) {
+        double t = (double) i / edges;
+        double in = t < 0.02 || t > 0.98 ? 0 : jag * random.nextDouble();
+        ring.add(
+            switch (side) {
+              case 0 -> new Coordinate(width * t, in);
+              case 1 -> new Coordinate(width - in, height * t);
+              case 2 -> new Coordinate(width * (1 - t), height - in);
+              default -> new Coordinate(in, height * (1 - t));
+            });
+      }
+    }
+    return FACTORY.createPolygon(closed(ring));
+  }
+
   /** A rectangle with star-shaped holes, one in each square of a chessboard at most. */
   static Polygon holed(Random random) {
     int n = 1 + random.nextInt(4);

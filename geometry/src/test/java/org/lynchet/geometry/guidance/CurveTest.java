@@ -145,6 +145,31 @@ class CurveTest {
     }
   }
 
+  /** Beyond the centre of a bend its ends alone make the line: it is whole, though far away. */
+  @ParameterizedTest
+  @ValueSource(doubles = {120, 170, 175, 178, 178.9})
+  void linesBeyondTheCentreOfABendAreWhole(double span) {
+    Curve curve = TestCurves.through(TestCurves.arc(-100, 0, 100, span, 0.1));
+    for (double offset : new double[] {-95, -112, -300}) {
+      List<LinePoint> line = curve.pointsAt(offset, -1e6, 1e6);
+      assertThat(line).hasSizeGreaterThan(2);
+      for (LinePoint point : line) {
+        assertThat(curve.offsetMetres(point.x(), point.y())).isCloseTo(offset, within(0.01));
+      }
+      LinePoint middle = line.get(line.size() / 2);
+      double along = middle.alongMetres();
+      assertThat(curve.lengthMetres(offset, along - 10, along + 10)).isBetween(0.9, 20.001);
+      assertThat(curve.line(offset, along - 10, along + 10)).hasSizeGreaterThan(1);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {179.2, 181})
+  void refusesACurveThatNearlyTurnsBack(double span) {
+    List<Coordinate> back = TestCurves.arc(0, 0, 100, span, 0.1);
+    assertThatThrownBy(() -> TestCurves.through(back)).hasMessageContaining("turns back");
+  }
+
   @Test
   void refusesACurveThatTurnsBack() {
     List<Coordinate> back = TestCurves.arc(0, 0, 100, 181, 1);

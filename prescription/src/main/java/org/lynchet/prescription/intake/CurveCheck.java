@@ -19,7 +19,11 @@ final class CurveCheck {
   /** Ends that are this near to each other, as a share of the length, close the curve. */
   private static final double CLOSED = 0.02;
 
-  private static final String SPAN = "a curve whose directions span less than 180 degrees";
+  private static final String SPAN =
+      String.format(
+          Locale.ROOT,
+          "a curve whose directions span less than %.0f degrees",
+          Curve.WIDEST_SPAN_DEGREES);
 
   private final String file;
   private final Geometry boundary;
@@ -94,7 +98,7 @@ final class CurveCheck {
           "pivots and closed curves are not planned; draw a line from edge to edge of the field");
       return false;
     }
-    if (directions.spanRadians() < Math.PI) {
+    if (Math.toDegrees(directions.spanRadians()) < Curve.WIDEST_SPAN_DEGREES) {
       return true;
     }
     IsSimpleOp simple = new IsSimpleOp(new GeometryFactory().createLineString(at));

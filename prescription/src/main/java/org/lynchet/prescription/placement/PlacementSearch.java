@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.geometry.frame.RoundedDegrees;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.geometry.strip.StripPattern;
 import org.lynchet.geometry.sweep.SweptField;
@@ -177,7 +178,7 @@ public final class PlacementSearch {
   }
 
   private static Position position(OffsetFrame frame, double along) {
-    Coordinate at = frame.toLonLat(0, along);
-    return new Position(Math.rint(at.x * 1e9) / 1e9, Math.rint(at.y * 1e9) / 1e9);
+    Coordinate at = RoundedDegrees.of(frame.toLonLat(0, along));
+    return new Position(at.x, at.y);
   }
 }

@@ -8,11 +8,10 @@ import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.geometry.frame.RoundedDegrees;
 
 /** Rounds places to what task data carries: nine decimals of a degree, 0.1 mm. */
 public final class SentPlaces {
-  private static final double SCALE = 1e9;
-
   private SentPlaces() {}
 
   /** The polygons of some areas as one multipolygon, rounded. */
@@ -30,19 +29,15 @@ public final class SentPlaces {
 
   /** A place, rounded. */
   static Coordinate place(Coordinate at) {
-    return new Coordinate(rounded(at.x), rounded(at.y));
-  }
-
-  private static double rounded(double degrees) {
-    return Math.round(degrees * SCALE) / SCALE;
+    return RoundedDegrees.of(at);
   }
 
   /** Rounds every vertex where it stands. */
   private static final class Rounding implements CoordinateSequenceFilter {
     @Override
     public void filter(CoordinateSequence points, int i) {
-      points.setOrdinate(i, 0, rounded(points.getX(i)));
-      points.setOrdinate(i, 1, rounded(points.getY(i)));
+      points.setOrdinate(i, 0, RoundedDegrees.of(points.getX(i)));
+      points.setOrdinate(i, 1, RoundedDegrees.of(points.getY(i)));
     }
 
     @Override

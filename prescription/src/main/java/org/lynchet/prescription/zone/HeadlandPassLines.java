@@ -6,9 +6,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.lynchet.geometry.coverage.FieldShape;
-import org.lynchet.geometry.coverage.Headland;
+import org.lynchet.geometry.coverage.DrawnHeadland;
 import org.lynchet.geometry.coverage.HeadlandLines;
+import org.lynchet.geometry.frame.RoundedDegrees;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.plan.PlannedHeadland;
 
@@ -28,8 +28,8 @@ final class HeadlandPassLines {
   }
 
   /** The passes, from the innermost to the outermost; those for which there is no room left out. */
-  List<HeadlandPass> of(FieldShape field, PlannedHeadland planned, Headland headland) {
-    HeadlandLines lines = HeadlandLines.of(field, headland);
+  List<HeadlandPass> of(PlannedHeadland planned, DrawnHeadland headland) {
+    HeadlandLines lines = HeadlandLines.of(headland);
     double width = headland.widthMetres() / planned.passes();
     List<HeadlandPass> passes = new ArrayList<>();
     for (int number = 1; number <= planned.passes(); number++) {
@@ -77,9 +77,6 @@ final class HeadlandPassLines {
   }
 
   private Coordinate lonLat(Coordinate at) {
-    Coordinate place = frame.toLonLat(at.x, at.y);
-    place.x = Math.rint(place.x * 1e9) / 1e9;
-    place.y = Math.rint(place.y * 1e9) / 1e9;
-    return place;
+    return RoundedDegrees.of(frame.toLonLat(at.x, at.y));
   }
 }

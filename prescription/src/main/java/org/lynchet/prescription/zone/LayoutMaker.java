@@ -8,10 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
+import org.lynchet.geometry.coverage.DrawnHeadland;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
+import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.coverage.RegionLabel;
 import org.lynchet.geometry.coverage.Regions;
@@ -45,12 +48,13 @@ final class LayoutMaker {
 
   FieldLayout make() throws RejectedException {
     FieldShape shape = FieldShape.of(field.boundary(), field.frame());
-    Headland headland = PlanPattern.headland(plan, field.guidance());
-    Regions withoutZones = Regions.divided(shape, headland, List.of());
+    Headland planned = PlanPattern.headland(plan, field.guidance());
+    DrawnHeadland headland = planned == null ? null : DrawnHeadland.of(shape, planned);
+    Regions withoutZones = divided(shape, headland, List.of(), null);
     Regions regions = divideByZones(shape, headland, withoutZones);
     // Strips and passes are laid out as if waterways were planted: passes run across them.
     Section inside = withoutZones.insideHeadland(field.guidance());
-    Section planted =
+    Section plantedInside =
         field.waterways() == null ? inside : regions.plantedInsideHeadland(field.guidance());
     StripLayout strips = layStrips(inside);
 
@@ -64,7 +68,7 @@ final class LayoutMaker {
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
-        new PassLines(plan, field.guidance(), planted, passPieces, partialPasses)
+        new PassLines(plan, field.guidance(), plantedInside, passPieces, partialPasses)
             .of(strips.strips());
     Spraying spraying =
         Spraying.of(
@@ -97,15 +101,15 @@ final class LayoutMaker {
         spraying,
         new JoinedPieces(joined.joined(), joined.joinedSquareMetres(), joined.kept()),
         warnings,
-        headlandPasses(shape, headland),
+        headlandPasses(headland),
         rounded.waterways());
   }
 
-  private List<HeadlandPass> headlandPasses(FieldShape shape, @Nullable Headland headland) {
+  private List<HeadlandPass> headlandPasses(@Nullable DrawnHeadland headland) {
     PlannedHeadland planned = plan.headland();
     return planned == null || headland == null
         ? List.of()
-        : new HeadlandPassLines(field.frame()).of(shape, planned, headland);
+        : new HeadlandPassLines(field.frame()).of(planned, headland);
   }
 
   private void checkPlanted(List<Zone> zones) throws RejectedException {
@@ -148,13 +152,14 @@ final class LayoutMaker {
   }
 
   /** Divides by management zones; checks that they cover the field and that all have rates. */
-  private Regions divideByZones(FieldShape shape, @Nullable Headland headland, Regions withoutZones)
+  private Regions divideByZones(
+      FieldShape shape, @Nullable DrawnHeadland headland, Regions withoutZones)
       throws RejectedException {
     ManagementZoneMap map = plan.field().managementZones();
     if (map == null) {
       return divideByWaterways(shape, headland, withoutZones);
     }
-    Regions regions = Regions.divided(shape, headland, field.managementZones(), field.waterways());
+    Regions regions = divided(shape, headland, field.managementZones(), field.waterways());
     double sliver = plan.field().minimumPiece().squareMetres();
     if (regions.overlapSquareMetres() > sliver) {
       warn(
@@ -184,10 +189,20 @@ final class LayoutMaker {
   }
 
   private Regions divideByWaterways(
-      FieldShape shape, @Nullable Headland headland, Regions withoutZones) {
+      FieldShape shape, @Nullable DrawnHeadland headland, Regions withoutZones) {
     return field.waterways() == null
         ? withoutZones
-        : Regions.divided(shape, headland, List.of(), field.waterways());
+        : divided(shape, headland, List.of(), field.waterways());
+  }
+
+  private static Regions divided(
+      FieldShape shape,
+      @Nullable DrawnHeadland headland,
+      List<ManagementZone> zones,
+      @Nullable Geometry waterways) {
+    return headland == null
+        ? Regions.divided(shape, null, zones, waterways)
+        : Regions.divided(headland, zones, waterways);
   }
 
   private void checkCovered(ManagementZoneMap map, List<UncoveredPlace> outside, double sliver)
