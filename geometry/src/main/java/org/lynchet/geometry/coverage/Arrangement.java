@@ -2,7 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +14,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -93,10 +91,8 @@ final class Arrangement {
 
   /** Nodes the lines; returns every bounded face, in an order that depends on the lines alone. */
   List<Face> faces() {
-    SnapRoundingNoder noder = new SnapRoundingNoder(grid);
-    noder.computeNodes(lines);
     Windings windings = new Windings();
-    VertexList edges = edges(noder.getNodedSubstrings(), windings);
+    VertexList edges = edges(new LineNoder(grid).noded(lines), windings);
     List<int[][]> faces = new ArrayList<>();
     for (Object polygon : polygonizer(edges).getPolygons()) {
       faces.add(rings((Polygon) polygon));
@@ -111,11 +107,10 @@ final class Arrangement {
   }
 
   /** Labels the edges of noded lines; returns the two ends of each, every edge once. */
-  private VertexList edges(Collection<?> nodedLines, Windings windings) {
+  private VertexList edges(List<SegmentString> nodedLines, Windings windings) {
     EdgeMap known = new EdgeMap(1024);
     VertexList edges = new VertexList();
-    for (Object line : nodedLines) {
-      SegmentString noded = (SegmentString) line;
+    for (SegmentString noded : nodedLines) {
       Coordinate[] coordinates = noded.getCoordinates();
       int u = vertexOf(coordinates[0]);
       for (int i = 1; i < coordinates.length; i++) {
