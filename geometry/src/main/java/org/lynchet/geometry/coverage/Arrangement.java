@@ -9,13 +9,11 @@ import java.util.Map;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -93,28 +91,10 @@ final class Arrangement {
 
   /** Nodes the lines; returns every bounded face, in an order that depends on the lines alone. */
   List<Face> faces() {
-    SnapRoundingNoder noder = new SnapRoundingNoder(grid);
-    noder.computeNodes(lines);
     Windings windings = new Windings();
-    Polygonizer polygonizer = new Polygonizer();
-    EdgeMap known = new EdgeMap(1024);
-    for (Object substring : noder.getNodedSubstrings()) {
-      SegmentString noded = (SegmentString) substring;
-      Coordinate[] coordinates = noded.getCoordinates();
-      int u = vertexOf(coordinates[0]);
-      for (int i = 1; i < coordinates.length; i++) {
-        int v = vertexOf(coordinates[i]);
-        if (u != v) {
-          label(u, v, (Source) noded.getData(), windings);
-          if (known.put(Math.min(u, v), Math.max(u, v), 1) == EdgeMap.ABSENT) {
-            polygonizer.add(segment(coordinates[i - 1], coordinates[i]));
-          }
-        }
-        u = v;
-      }
-    }
+    VertexList edges = edges(new LineNoder(grid).noded(lines), windings);
     List<int[][]> faces = new ArrayList<>();
-    for (Object polygon : polygonizer.getPolygons()) {
+    for (Object polygon : polygonizer(edges).getPolygons()) {
       faces.add(rings((Polygon) polygon));
     }
     faces.sort(Comparator.comparing(face -> face[0], BY_FIRST_EDGE));
@@ -124,6 +104,43 @@ final class Arrangement {
       result.add(new Face(faces.get(f), areas[f]));
     }
     return result;
+  }
+
+  /** Labels the edges of noded lines; returns the two ends of each, every edge once. */
+  private VertexList edges(List<SegmentString> nodedLines, Windings windings) {
+    EdgeMap known = new EdgeMap(1024);
+    VertexList edges = new VertexList();
+    for (SegmentString noded : nodedLines) {
+      Coordinate[] coordinates = noded.getCoordinates();
+      int u = vertexOf(coordinates[0]);
+      for (int i = 1; i < coordinates.length; i++) {
+        int v = vertexOf(coordinates[i]);
+        if (u != v) {
+          label(u, v, (Source) noded.getData(), windings);
+          if (known.put(Math.min(u, v), Math.max(u, v), 1) == EdgeMap.ABSENT) {
+            edges.add(u);
+            edges.add(v);
+          }
+        }
+        u = v;
+      }
+    }
+    return edges;
+  }
+
+  /** Chains in place of edges: the polygonizer has far fewer lines to sort around their ends. */
+  private Polygonizer polygonizer(VertexList edges) {
+    Coordinate[] nodes = new Coordinate[vertices.size()];
+    vertexAt.forEach((node, vertex) -> nodes[vertex] = node);
+    Polygonizer polygonizer = new Polygonizer();
+    for (int[] chain : new Chains(edges, vertices.size()).strung()) {
+      Coordinate[] line = new Coordinate[chain.length];
+      for (int i = 0; i < chain.length; i++) {
+        line[i] = nodes[chain[i]];
+      }
+      polygonizer.add(FACTORY.createLineString(line));
+    }
+    return polygonizer;
   }
 
   /**
@@ -141,10 +158,6 @@ final class Arrangement {
       lineAlong.put(u, v, source.number());
       lineAlong.put(v, u, ~source.number());
     }
-  }
-
-  private static LineString segment(Coordinate from, Coordinate to) {
-    return FACTORY.createLineString(new Coordinate[] {from, to});
   }
 
   private int[][] rings(Polygon polygon) {

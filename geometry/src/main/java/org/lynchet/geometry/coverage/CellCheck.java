@@ -12,21 +12,20 @@ import org.locationtech.jts.operation.valid.IsValidOp;
  * the others; everything else was valid before.
  */
 final class CellCheck {
-  /** More pairs of edges than this in a cell, and JTS with its index is the quicker. */
-  private static final long MANY_PAIRS = 20_000;
-
   /** More edges than this, and going through them in order is quicker than pair by pair. */
   private static final int FEW_EDGES = 32;
 
   private final Vertices vertices;
   private final Rings.Place place;
   private final IntPredicate isNew;
+  private final TwoChains chains;
   private final RingEdges edges = new RingEdges();
 
   private CellCheck(Vertices vertices, Rings.Place place, IntPredicate isNew) {
     this.vertices = vertices;
     this.place = place;
     this.isNew = isNew;
+    this.chains = new TwoChains(vertices, place);
   }
 
   /** Whether every cell is a valid polygon, its outer ring counter-clockwise, holes clockwise. */
@@ -42,7 +41,7 @@ final class CellCheck {
   }
 
   private boolean isValid(int[][] rings) {
-    if (rings.length == 1 && Rings.isConvex(vertices, place, rings[0])) {
+    if (rings.length == 1 && chains.areCertain(rings[0])) {
       return true;
     }
     for (int r = 0; r < rings.length; r++) {
@@ -52,15 +51,12 @@ final class CellCheck {
       }
     }
     edges.fill(vertices, rings, place, isNew);
-    long pairs = (long) edges.newEdges() * edges.size();
     if (edges.size() <= FEW_EDGES || edges.newEdges() <= 2) {
       return noneMeet();
     }
     // What meets can still be valid: rings may touch in a vertex.
     return EdgeSweep.noneMeet(edges)
-        || (pairs <= MANY_PAIRS
-            ? noneMeet()
-            : new IsValidOp(Rings.polygon(vertices, rings, place)).isValid());
+        || new IsValidOp(Rings.polygon(vertices, rings, place)).isValid();
   }
 
   /** Whether no new edge meets another. */

@@ -14,16 +14,14 @@ final class EdgeSweep {
   private final RingEdges edges;
   private final double[] min;
   private final double[] max;
-  private final double origin;
-  private final double slabsPerUnit;
+  private final SlabOrder order;
 
   private EdgeSweep(RingEdges edges) {
     this.edges = edges;
     boolean alongX = extent(edges, true) > extent(edges, false);
     this.min = edges.min(alongX);
     this.max = edges.max(alongX);
-    this.origin = least(min, edges.size());
-    this.slabsPerUnit = (edges.size() - 1) / extent(edges, alongX);
+    this.order = new SlabOrder(min, max, edges.size());
   }
 
   /** Whether it is certain that no new edge meets another. */
@@ -32,37 +30,20 @@ final class EdgeSweep {
   }
 
   private static double extent(RingEdges edges, boolean alongX) {
-    double[] max = edges.max(alongX);
-    double greatest = max[0];
-    for (int e = 1; e < edges.size(); e++) {
-      greatest = Math.max(greatest, max[e]);
-    }
-    return greatest - least(edges.min(alongX), edges.size());
-  }
-
-  private static double least(double[] values, int size) {
-    double least = values[0];
-    for (int e = 1; e < size; e++) {
-      least = Math.min(least, values[e]);
-    }
-    return least;
-  }
-
-  private int slab(double at) {
-    return (int) ((at - origin) * slabsPerUnit);
+    return SlabOrder.range(edges.min(alongX), edges.max(alongX), edges.size());
   }
 
   private boolean sweep() {
     int[] active = new int[edges.size()];
     int count = 0;
     long left = (long) MANY * edges.size();
-    for (int edge : inOrder()) {
-      int slab = slab(min[edge]);
+    for (int edge : order.inOrder()) {
+      int slab = order.slab(min[edge]);
       int still = 0;
       left -= count;
       for (int a = 0; a < count; a++) {
         int other = active[a];
-        if (slab(max[other]) >= slab) {
+        if (order.slab(max[other]) >= slab) {
           active[still++] = other;
           if ((edges.isNew(edge) || edges.isNew(other)) && edges.meet(edge, other)) {
             return false;
@@ -76,22 +57,5 @@ final class EdgeSweep {
       }
     }
     return true;
-  }
-
-  /** The edges, sorted by the slab in which they begin. */
-  private int[] inOrder() {
-    int size = edges.size();
-    int[] end = new int[size + 1];
-    for (int e = 0; e < size; e++) {
-      end[slab(min[e]) + 1]++;
-    }
-    for (int s = 1; s <= size; s++) {
-      end[s] += end[s - 1];
-    }
-    int[] order = new int[size];
-    for (int e = 0; e < size; e++) {
-      order[end[slab(min[e])]++] = e;
-    }
-    return order;
   }
 }

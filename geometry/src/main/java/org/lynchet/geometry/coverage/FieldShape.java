@@ -14,6 +14,9 @@ import org.lynchet.geometry.guidance.OffsetFrame;
 public final class FieldShape implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** With more rings than this they are not held against each other one by one. */
+  private static final int FEW_RINGS = 8;
+
   private final Vertices vertices;
 
   /** One polygon each: an outer ring and its holes. */
@@ -80,14 +83,30 @@ public final class FieldShape implements Serializable {
         }
       }
     }
-    if (parts.size() == 1 && parts.get(0).length == 1) {
-      RingEdges edges = new RingEdges();
-      edges.fill(vertices, parts.get(0), Rings.Place.OFFSET, vertex -> true);
-      if (EdgeSweep.noneMeet(edges)) {
-        return true;
+    return (parts.size() == 1 && isCertain(vertices, parts.get(0)))
+        || Rings.multiPolygon(vertices, parts, Rings.Place.OFFSET).isValid();
+  }
+
+  /** Whether no edges meet and every hole lies in the outer ring and in no other hole. */
+  private static boolean isCertain(Vertices vertices, int[][] rings) {
+    if (rings.length > FEW_RINGS) {
+      return false;
+    }
+    RingEdges edges = new RingEdges();
+    edges.fill(vertices, rings, Rings.Place.OFFSET, vertex -> true);
+    if (!EdgeSweep.noneMeet(edges)) {
+      return false;
+    }
+    for (int hole = 1; hole < rings.length; hole++) {
+      double x = vertices.x(rings[hole][0]);
+      double y = vertices.y(rings[hole][0]);
+      for (int r = 0; r < rings.length; r++) {
+        if (r != hole && Rings.contains(vertices, Rings.Place.OFFSET, rings[r], x, y) != (r == 0)) {
+          return false;
+        }
       }
     }
-    return Rings.multiPolygon(vertices, parts, Rings.Place.OFFSET).isValid();
+    return true;
   }
 
   /**

@@ -1,7 +1,7 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +20,11 @@ final class PieceFinder {
     this.cells = cells;
   }
 
-  /** The pieces, in the order of their first cells; cells with a group below 0 are left out. */
+  /**
+   * The pieces, in the order of their first cells; cells with a group below 0 are left out.
+   *
+   * @param groupOf the group of a cell, a small number such as that of its pass
+   */
   List<Piece> find(ToIntFunction<Cell> groupOf) {
     int[] groups = cells.stream().mapToInt(groupOf).toArray();
     int[] root = roots(groups);
@@ -37,14 +41,16 @@ final class PieceFinder {
 
   /** Leads cells of one group that share an edge to the same root. */
   private int[] roots(int[] groups) {
-    Map<Integer, Integer> cellsOfGroup = new HashMap<>();
+    int[] cellsOfGroup = new int[1 + Math.max(0, Arrays.stream(groups).max().orElse(0))];
     for (int group : groups) {
-      cellsOfGroup.merge(group, 1, Integer::sum);
+      if (group >= 0) {
+        cellsOfGroup[group]++;
+      }
     }
     boolean[] chosen = new boolean[groups.length];
     int[] root = new int[groups.length];
     for (int i = 0; i < groups.length; i++) {
-      chosen[i] = groups[i] >= 0 && cellsOfGroup.getOrDefault(groups[i], 0) > 1;
+      chosen[i] = groups[i] >= 0 && cellsOfGroup[groups[i]] > 1;
       root[i] = i;
     }
     Neighbours.forEachSharedEdge(

@@ -2,8 +2,6 @@ package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.algorithm.CGAlgorithmsDD;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -52,37 +50,6 @@ final class Rings {
       area += signedArea(vertices, ring);
     }
     return area;
-  }
-
-  /**
-   * Whether a ring turns left at every vertex and goes round once, which makes it a valid polygon.
-   */
-  static boolean isConvex(Vertices vertices, Place place, int[] ring) {
-    int n = ring.length;
-    if (n < 3) {
-      return false;
-    }
-    double ax = vertices.first(place, ring[n - 2]);
-    double ay = vertices.second(place, ring[n - 2]);
-    double bx = vertices.first(place, ring[n - 1]);
-    double by = vertices.second(place, ring[n - 1]);
-    boolean wasRightward = bx > ax || (bx == ax && by > ay);
-    int turnings = 0;
-    for (int vertex : ring) {
-      double cx = vertices.first(place, vertex);
-      double cy = vertices.second(place, vertex);
-      if (CGAlgorithmsDD.orientationIndex(ax, ay, bx, by, cx, cy) != Orientation.LEFT) {
-        return false;
-      }
-      boolean rightward = cx > bx || (cx == bx && cy > by);
-      turnings += rightward == wasRightward ? 0 : 1;
-      wasRightward = rightward;
-      ax = bx;
-      ay = by;
-      bx = cx;
-      by = cy;
-    }
-    return turnings == 2;
   }
 
   /** How many edges the rings of a polygon have together. */

@@ -2,6 +2,7 @@ package org.lynchet.geometry.coverage;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.frame.RoundedDegrees;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -21,6 +22,9 @@ final class Vertices implements Serializable {
    * that strip edges keep to 0.001 mm, and a power of two, so that rounding is exact.
    */
   static final double STEPS_PER_METRE = 1 << 28;
+
+  /** So many places to be projected back make up for getting the quick conversion ready. */
+  private static final int MANY = 80;
 
   private final OffsetFrame frame;
   private double[] x;
@@ -131,13 +135,9 @@ final class Vertices implements Serializable {
    * @return for each vertex whether it moved
    */
   boolean[] round() {
+    projectBack();
     boolean[] moved = new boolean[size];
     for (int v = 0; v < size; v++) {
-      if (Double.isNaN(longitude[v])) {
-        Coordinate at = frame.toLonLat(x[v], y[v]);
-        longitude[v] = at.x;
-        latitude[v] = at.y;
-      }
       double lon = RoundedDegrees.of(longitude[v]);
       double lat = RoundedDegrees.of(latitude[v]);
       moved[v] = lon != longitude[v] || lat != latitude[v];
@@ -145,5 +145,40 @@ final class Vertices implements Serializable {
       latitude[v] = lat;
     }
     return moved;
+  }
+
+  private void projectBack() {
+    QuickLonLat quick = quickLonLat().orElse(null);
+    for (int v = 0; v < size; v++) {
+      if (Double.isNaN(longitude[v])) {
+        if (quick != null) {
+          longitude[v] = quick.longitude(x[v], y[v]);
+          latitude[v] = quick.latitude(x[v], y[v]);
+        } else {
+          Coordinate at = frame.toLonLat(x[v], y[v]);
+          longitude[v] = at.x;
+          latitude[v] = at.y;
+        }
+      }
+    }
+  }
+
+  /** A quick conversion for what is to be projected back, if that is much. */
+  private Optional<QuickLonLat> quickLonLat() {
+    int many = 0;
+    double minX = Double.POSITIVE_INFINITY;
+    double maxX = Double.NEGATIVE_INFINITY;
+    double minY = Double.POSITIVE_INFINITY;
+    double maxY = Double.NEGATIVE_INFINITY;
+    for (int v = 0; v < size; v++) {
+      if (Double.isNaN(longitude[v])) {
+        many++;
+        minX = Math.min(minX, x[v]);
+        maxX = Math.max(maxX, x[v]);
+        minY = Math.min(minY, y[v]);
+        maxY = Math.max(maxY, y[v]);
+      }
+    }
+    return many < MANY ? Optional.empty() : QuickLonLat.over(frame, minX, maxX, minY, maxY);
   }
 }

@@ -1,7 +1,9 @@
 package org.lynchet.integration.bench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,6 +27,8 @@ import org.lynchet.integration.parcels.Pattern;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.placement.PlacementReader;
 import org.lynchet.prescription.placement.PlacementTerms;
+import org.lynchet.prescription.machine.Machine;
+import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.PlacementWeights;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
@@ -42,7 +46,7 @@ public final class BenchField {
   static final double STRIP_METRES = 9.144;
 
   private static final double BORDER_METRES = 1.524;
-  private static final double HEADING_DEGREES = 13;
+  static final double HEADING_DEGREES = 13;
   private static final double MINIMUM_SQUARE_METRES = 10;
 
   private static final StripPattern STRIPS =
@@ -58,6 +62,7 @@ public final class BenchField {
   private final @Nullable Headland headland;
   private final List<ManagementZone> zones;
   private final Plan plan;
+  private final Plan unsprayed;
 
   private BenchField(Geometry boundary, @Nullable Headland headland, boolean zoned) {
     this.boundary = boundary;
@@ -69,6 +74,7 @@ public final class BenchField {
     this.plan =
         new ParcelPlans(Pattern.ALIKE, headland != null, names, false)
             .plan("", "boundary.geojson", "zones.geojson", abLine);
+    this.unsprayed = withoutSprayers(plan);
   }
 
   /** Strips only. */
@@ -86,13 +92,42 @@ public final class BenchField {
         PlaneFrame.centredOn(centre.x, centre.y), centre, HEADING_DEGREES);
   }
 
-  /** The whole job: strips, passes, rows, zones with product and rate. */
+  /** The whole job: strips, passes, rows, zones with product and rate, spray areas. */
   FieldLayout layout() {
+    return laidOut(plan);
+  }
+
+  /**
+   * The same without a sprayer in the plan: from boundary to rated zones, and no spray areas, which
+   * are a second coverage of the field.
+   */
+  FieldLayout ratedZones() {
+    return laidOut(unsprayed);
+  }
+
+  private FieldLayout laidOut(Plan of) {
     try {
-      return FieldLayout.of(plan, new FieldData(boundary, zones, frame(), List.of()));
+      return FieldLayout.of(of, new FieldData(boundary, zones, frame(), List.of()));
     } catch (RejectedException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  private static Plan withoutSprayers(Plan plan) {
+    Map<String, Machine> machines = new LinkedHashMap<>(plan.machines());
+    machines.values().removeIf(Sprayer.class::isInstance);
+    return new Plan(
+        plan.file(),
+        plan.date(),
+        plan.field(),
+        plan.guidance(),
+        machines,
+        plan.headland(),
+        plan.strips(),
+        plan.products(),
+        plan.handoff(),
+        plan.fit(),
+        plan.forecast());
   }
 
   /** The geometry alone: edge-matched polygons, pieces below 10 m2 joined, rounded. */

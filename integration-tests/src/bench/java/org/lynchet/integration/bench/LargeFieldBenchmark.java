@@ -39,6 +39,12 @@ public class LargeFieldBenchmark {
     return field.layout();
   }
 
+  /** The same without spray areas. */
+  @Benchmark
+  public Object ratedZones() {
+    return field.ratedZones();
+  }
+
   /** From boundary to polygons. */
   @Benchmark
   public Object coverage() {

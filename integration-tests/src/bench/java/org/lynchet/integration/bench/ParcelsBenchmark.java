@@ -35,10 +35,16 @@ public class ParcelsBenchmark {
     }
   }
 
-  /** From boundary to rated zones, with passes and rows. */
+  /** The whole job: spray areas too. */
   @Benchmark
   public void layout(Blackhole sink) {
     fields.forEach(field -> sink.consume(field.layout()));
+  }
+
+  /** From boundary to rated zones, with passes and rows and without spray areas. */
+  @Benchmark
+  public void ratedZones(Blackhole sink) {
+    fields.forEach(field -> sink.consume(field.ratedZones()));
   }
 
   /** From boundary to polygons. */

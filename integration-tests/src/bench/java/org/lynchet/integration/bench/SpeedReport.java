@@ -36,6 +36,9 @@ public final class SpeedReport {
     Map<String, Double> large = run(LargeFieldBenchmark.class);
     Map<String, Double> vertices = run(VertexGrowthBenchmark.class);
     Map<String, Double> zones = run(ZoneGrowthBenchmark.class);
+    Map<String, Double> narrow = run(NarrowFieldBenchmark.class);
+    Map<String, Double> placements = run(PlacementBenchmark.class);
+    Map<String, Double> light = run(LightBenchmark.class);
 
     OUT.printf("%n%d fields, strips only%n", fields);
     if (arguments.length > 0) {
@@ -46,9 +49,18 @@ public final class SpeedReport {
     printFields(fields, headland, Double.NaN);
     OUT.printf(
         "40,000 vertices, %d zones with jags of 0.5, %d of 7%n", zonesOfLarge(0.5), zonesOfLarge(7));
-    large.forEach((name, ms) -> OUT.printf("  %-12s %8.2f ms%n", name, ms));
+    printTimes(large);
     printGrowth("vertices, about 100 zones", vertices);
     printGrowth("zones aimed at, 1,000 vertices", zones);
+    printGrowth("zones aimed at, 1,000 vertices, cuts of one length together", narrow);
+    OUT.println("5,000 placements, jags");
+    printTimes(placements);
+    OUT.println("light of a season, rows");
+    printTimes(light);
+  }
+
+  private static void printTimes(Map<String, Double> scores) {
+    scores.forEach((name, ms) -> OUT.printf("  %-20s %8.2f ms%n", name, ms));
   }
 
   /** Milliseconds an operation by method, or by method and parameter. */
@@ -83,7 +95,7 @@ public final class SpeedReport {
   private static void printGrowth(String of, Map<String, Double> scores) {
     OUT.println(of);
     scores.forEach((name, ms) -> OUT.printf("  %-16s %9.3f ms%n", name, ms));
-    for (String method : new String[] {"coverage", "layout"}) {
+    for (String method : new String[] {"coverage", "ratedZones", "layout"}) {
       double[] sums = new double[5];
       scores.forEach(
           (name, ms) -> {

@@ -38,6 +38,12 @@ public class ZoneGrowthBenchmark {
     return field.layout();
   }
 
+  /** The same without spray areas. */
+  @Benchmark
+  public Object ratedZones() {
+    return field.ratedZones();
+  }
+
   /** From boundary to polygons. */
   @Benchmark
   public Object coverage() {

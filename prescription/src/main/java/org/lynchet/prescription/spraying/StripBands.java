@@ -1,7 +1,9 @@
 package org.lynchet.prescription.spraying;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.Plan;
@@ -16,6 +18,11 @@ final class StripBands {
   private final CropSprayers sprayers;
   private final long tolerance;
   private final BoomWarnings warnings;
+
+  /** Most strips of a field are as wide as others: much of a layout was to fit them anew. */
+  private final Map<Fit, Swaths> known = new HashMap<>();
+
+  private record Fit(String sprayer, long width) {}
 
   StripBands(Plan plan, CropSprayers sprayers, BoomWarnings warnings) {
     this.plan = plan;
@@ -41,7 +48,10 @@ final class StripBands {
   /** Where passes overlap, or leave something, the middle of that divides them. */
   private void divide(Strip strip, String crop, Sprayer sprayer, List<SprayedBand> bands) {
     long width = Math.round((strip.rightMetres() - strip.leftMetres()) * Length.TENTHS_IN_A_METRE);
-    Swaths swaths = Swaths.inside(steered(sprayer), width, tolerance);
+    Swaths swaths =
+        known.computeIfAbsent(
+            new Fit(sprayer.name(), width),
+            fit -> Swaths.inside(steered(sprayer), width, tolerance));
     boolean shut = swaths.reachesOver(tolerance);
     if (!swaths.isWithin(tolerance)) {
       warnings.add(sprayer, crop, strip, swaths);
