@@ -41,7 +41,8 @@ if %major% geq 17 goto flags
 exit /b 1
 
 :flags
-set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable"
+rem From 16 MB the heap grows as it is needed; by itself Java begins with a 64th of the memory.
+set "flags=-XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xms16m"
 rem Java takes one collector only.
 set "collector=-XX:+UseSerialGC"
 rem Guards stand on lines of their own: a substitution in a variable that is not defined leaves text
@@ -76,19 +77,21 @@ rem archive made in one (-XX:ArchiveClassesAtExit) leaves out libraries that wer
 rem Java, picocli among them. Two runs may do this at once: each works in a folder of its own, and the
 rem last to finish puts its archive in place.
 set "making=%archive%.%RANDOM%%RANDOM%"
-mkdir "%making%" >nul 2>&1 || goto run
+mkdir "%making%" >nul 2>&1
+if not exist "%making%" goto run
 "%java%" %flags% "-XX:DumpLoadedClassList=%making%\classes" -jar "%home%\lynchet.jar" plan "%home%\examples\sandhill-east\plan.yaml" --out "%making%\out" --papers --quiet <nul >nul 2>&1
 if errorlevel 1 goto failed
 "%java%" %flags% -Xshare:dump "-XX:SharedClassListFile=%making%\classes" "-XX:SharedArchiveFile=%making%\archive" -jar "%home%\lynchet.jar" <nul >nul 2>&1
 if errorlevel 1 goto failed
-move /y "%making%\archive" "%archive%" >nul 2>&1 || goto failed
+move /y "%making%\archive" "%archive%" >nul 2>&1
+if not exist "%archive%" goto failed
 rmdir /s /q "%making%" >nul 2>&1
 goto use_archive
 
 :failed
 rem Remembered, or every run would take the time to fail again.
 rmdir /s /q "%making%" >nul 2>&1
->"%archive%.failed" 2>nul type nul
+type nul >"%archive%.failed" 2>nul
 goto run
 
 :use_archive

@@ -2,9 +2,12 @@ package org.lynchet.formats;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 
 /** Writes one table to one file, the same bytes for the same table. */
 public interface FeatureWriter {
+  /** What a file says of its date where none is given: the same whenever it is written. */
+  LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
 
   /**
    * Writes the table and, beside the file, whatever other files the format wants.

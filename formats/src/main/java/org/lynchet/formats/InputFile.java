@@ -19,6 +19,20 @@ public final class InputFile {
    *     #LIMIT_BYTES}
    */
   public static byte[] read(Path file) throws FormatException {
+    size(file);
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw refused(file, e);
+    }
+  }
+
+  /**
+   * The length of a file in bytes.
+   *
+   * @throws FormatException if it is missing, a folder, or larger than {@link #LIMIT_BYTES}
+   */
+  public static long size(Path file) throws FormatException {
     try {
       if (Files.isDirectory(file)) {
         throw fault("it is a folder", file, "a file");
@@ -28,12 +42,16 @@ public final class InputFile {
         throw fault(
             "it has " + size + " bytes", file, "at most " + LIMIT_BYTES + " bytes in one file");
       }
-      return Files.readAllBytes(file);
-    } catch (NoSuchFileException e) {
-      throw fault("there is no such file", file, "a file that exists");
+      return size;
     } catch (IOException e) {
-      throw fault("it cannot be read (" + e + ")", file, "a file that may be read");
+      throw refused(file, e);
     }
+  }
+
+  private static FormatException refused(Path file, IOException e) {
+    return e instanceof NoSuchFileException
+        ? fault("there is no such file", file, "a file that exists")
+        : fault("it cannot be read (" + e + ")", file, "a file that may be read");
   }
 
   /** The last part of a file's path, without its extension. */

@@ -24,13 +24,13 @@ public final class XmlInput {
   public static final int LIMIT_BYTES = 64 << 20;
 
   private static final int MAX_DEPTH = 64;
-  private static final int MAX_ELEMENTS = 1_500_000;
 
   private final String place;
-  private int elements;
+  private final ElementBudget budget;
 
-  private XmlInput(String place) {
+  private XmlInput(String place, ElementBudget budget) {
     this.place = place;
+    this.budget = budget;
   }
 
   /**
@@ -40,7 +40,19 @@ public final class XmlInput {
    * @throws FormatException if it is not well-formed, declares a document type, or is too large
    */
   public static XmlElement read(byte[] bytes, String place) throws FormatException {
-    XmlInput input = new XmlInput(place);
+    return read(bytes, place, new ElementBudget());
+  }
+
+  /**
+   * The root element of one of several texts that belong together.
+   *
+   * @param place what the text is called in faults: its file
+   * @param budget what the texts may hold together
+   * @throws FormatException if it is not well-formed, declares a document type, or is too large
+   */
+  public static XmlElement read(byte[] bytes, String place, ElementBudget budget)
+      throws FormatException {
+    XmlInput input = new XmlInput(place, budget);
     if (bytes.length > LIMIT_BYTES) {
       throw input.fault(
           bytes.length + " bytes of XML", 1, "at most " + LIMIT_BYTES, "export one field only");
@@ -117,12 +129,11 @@ public final class XmlInput {
 
   private Open open(XMLStreamReader reader, int depth) throws FormatException {
     int line = reader.getLocation().getLineNumber();
-    elements++;
-    if (depth >= MAX_DEPTH || elements > MAX_ELEMENTS) {
+    if (depth >= MAX_DEPTH || !budget.take()) {
       throw fault(
           depth >= MAX_DEPTH ? "elements in each other too deep" : "too many elements",
           line,
-          "at most " + MAX_DEPTH + " levels and " + MAX_ELEMENTS + " elements",
+          "at most " + MAX_DEPTH + " levels and " + ElementBudget.MOST + " elements",
           "export one field only");
     }
     Map<String, String> attributes = new HashMap<>();

@@ -78,6 +78,27 @@ class RoundTripTest {
     }
   }
 
+  @Property(seed = "3")
+  void geoJsonKeepsNumbersOfAnySize(@ForAll("numbers") double number) throws Exception {
+    Path file = Files.createTempFile("round-trip", ".geojson");
+    try {
+      Feature feature = Samples.feature("POINT (1 2)", number);
+      List<Column> columns = List.of(Column.number("rate", 20, 3));
+      GeoJson.writer().write(Samples.table(columns, feature), file);
+      assertThat(GeoJson.reader().read(file).features().get(0).values())
+          .containsExactly(number + 0.0);
+    } finally {
+      Files.delete(file);
+    }
+  }
+
+  @Provide
+  Arbitrary<Double> numbers() {
+    return Arbitraries.oneOf(
+        Arbitraries.longs().map(Double::longBitsToDouble).filter(Double::isFinite),
+        Arbitraries.of(9007199254740991.0, 9007199254740992.0, -1e16, 1e20, Double.MAX_VALUE));
+  }
+
   @Provide
   Arbitrary<List<Feature>> features() {
     return feature().list();

@@ -74,7 +74,7 @@ final class GeoJsonWriter implements FeatureWriter {
     if (value == null) {
       out.writeNull();
     } else if (column.kind() == Column.Kind.NUMBER && value instanceof Number number) {
-      out.writeNumber(PlainDecimal.of(number.doubleValue()));
+      out.writeNumber(number(number.doubleValue()));
     } else if (column.kind() == Column.Kind.FLAG && value instanceof Boolean flag) {
       out.writeBoolean(flag);
     } else if (column.kind() == Column.Kind.TEXT && value instanceof String text) {
@@ -82,6 +82,12 @@ final class GeoJsonWriter implements FeatureWriter {
     } else {
       throw new IllegalArgumentException("no value for " + column + ": " + value);
     }
+  }
+
+  /** Whole numbers that long are read as keys, whose every digit counts: this is none of them. */
+  private static String number(double value) {
+    String plain = PlainDecimal.of(value);
+    return Math.abs(value) >= ValueParser.EXACT ? plain + ".0" : plain;
   }
 
   /** Refuses text with half a character, which UTF-8 can't hold. */

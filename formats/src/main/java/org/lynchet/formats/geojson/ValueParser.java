@@ -12,7 +12,7 @@ final class ValueParser {
   private static final JsonFactory FACTORY = new JsonFactory();
 
   /** The largest whole number up to which a double holds them all. */
-  private static final double EXACT = 9_007_199_254_740_992.0;
+  static final double EXACT = 9_007_199_254_740_992.0;
 
   private final JsonParser in;
   private final JsonFaults faults;

@@ -12,6 +12,7 @@ import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.InputFile;
+import org.lynchet.formats.NamedChoice;
 
 /** Chooses the layer of a file and reads it. */
 final class GeoPackageReader implements FeatureReader {
@@ -21,6 +22,14 @@ final class GeoPackageReader implements FeatureReader {
       "SELECT g.table_name, g.column_name, g.srs_id FROM gpkg_geometry_columns g"
           + " JOIN sqlite_master m ON lower(m.name) = lower(g.table_name)"
           + " WHERE m.type = 'table' AND m.sql NOT LIKE 'CREATE VIRTUAL%' ORDER BY 1";
+
+  private static final NamedChoice<List<@Nullable Object>> CHOICE =
+      new NamedChoice<>(
+          "layer",
+          GeoPackageReader::name,
+          GeoPackageReader::name,
+          "a layer of features",
+          "name one behind the file, as in field.gpkg#boundary");
 
   private final String layer;
 
@@ -44,27 +53,21 @@ final class GeoPackageReader implements FeatureReader {
 
   /** SQLite would make a file that is not there, and takes any file that is empty. */
   private static void checkFile(Path file) throws FormatException {
-    if (!Files.isRegularFile(file) || InputFile.read(file).length == 0) {
+    if (!Files.isRegularFile(file) || InputFile.size(file) == 0) {
       throw fault("no such file, or an empty one", file, "a GeoPackage", "check the name");
     }
   }
 
   private FeatureTable read(Database database, Path file) throws SQLException, FormatException {
     List<List<@Nullable Object>> layers = database.ask(LAYERS, MOST_LAYERS);
-    List<List<@Nullable Object>> meant =
-        layers.stream().filter(l -> layer.isEmpty() || layer.equals(l.get(0))).toList();
-    if (meant.size() != 1) {
-      throw fault(
-          layer.isEmpty() ? layers.size() + " layers in it" : "no layer " + layer + " in it",
-          file,
-          layers.isEmpty()
-              ? "a layer of features"
-              : "one of " + layers.stream().limit(20).map(l -> l.get(0)).toList(),
-          "name one behind the file, as in field.gpkg#boundary");
-    }
-    String name = text(meant.get(0).get(0));
-    DeclaredCrs crs = crs(database, meant.get(0).get(2));
-    return new LayerReader(database, file, name, text(meant.get(0).get(1))).read(crs);
+    List<@Nullable Object> meant = CHOICE.choose(layers, layer, file.toString());
+    String name = name(meant);
+    DeclaredCrs crs = crs(database, meant.get(2));
+    return new LayerReader(database, file, name, text(meant.get(1))).read(crs);
+  }
+
+  private static String name(List<@Nullable Object> layer) {
+    return text(layer.get(0));
   }
 
   private static DeclaredCrs crs(Database database, @Nullable Object srsId) throws SQLException {

@@ -48,6 +48,16 @@ public final class TaskData {
     Files.write(folder.resolve(ZIP), packed(xml));
   }
 
+  /**
+   * Writes a .zip with TASKDATA/TASKDATA.XML in it.
+   *
+   * @param set in longitude and latitude of at most nine decimals
+   * @throws IOException if the file system refuses
+   */
+  public static void writePacked(TaskSet set, Path zip) throws IOException {
+    Files.write(zip, packed(new TaskSetEncoder(set).encode()));
+  }
+
   private static byte[] packed(byte[] xml) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {

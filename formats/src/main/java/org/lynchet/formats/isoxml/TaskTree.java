@@ -1,7 +1,10 @@
 package org.lynchet.formats.isoxml;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import org.lynchet.formats.ElementBudget;
 import org.lynchet.formats.FaultList;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.XmlElement;
@@ -25,7 +28,8 @@ record TaskTree(String place, XmlElement root, List<XmlElement> elements) {
    * @throws FormatException if one is missing or is no XML, or the main one is no task data
    */
   static TaskTree read(TaskFiles files) throws FormatException {
-    XmlElement root = XmlInput.read(files.main(), files.place());
+    ElementBudget budget = new ElementBudget();
+    XmlElement root = XmlInput.read(files.main(), files.place(), budget);
     FaultList faults = new FaultList();
     if (!root.name().equals(ROOT)) {
       faults.add(
@@ -42,9 +46,18 @@ record TaskTree(String place, XmlElement root, List<XmlElement> elements) {
     }
     faults.throwIfAny();
     List<XmlElement> elements = new ArrayList<>();
+    Set<String> named = new HashSet<>();
     for (XmlElement element : root.children()) {
       if (element.name().equals(EXTERNAL)) {
-        elements.addAll(external(files, element, faults));
+        if (named.add(element.attribute("A"))) {
+          elements.addAll(external(files, element, budget, faults));
+        } else {
+          faults.add(
+              "the external file " + element.attribute("A") + " is named twice",
+              files.place() + " line " + element.line(),
+              "each external file once",
+              "take one of them out, or export the task data again");
+        }
       } else {
         elements.add(element);
       }
@@ -53,7 +66,8 @@ record TaskTree(String place, XmlElement root, List<XmlElement> elements) {
     return new TaskTree(files.place(), root, elements);
   }
 
-  private static List<XmlElement> external(TaskFiles files, XmlElement named, FaultList faults)
+  private static List<XmlElement> external(
+      TaskFiles files, XmlElement named, ElementBudget budget, FaultList faults)
       throws FormatException {
     String name = named.attribute("A");
     byte[] bytes = name.matches("[A-Z]{3}[0-9]{5}") ? files.find(name + ".XML") : null;
@@ -65,7 +79,7 @@ record TaskTree(String place, XmlElement root, List<XmlElement> elements) {
           "copy all files of the set");
       return List.of();
     }
-    return XmlInput.read(bytes, files.place() + " " + name + ".XML").children();
+    return XmlInput.read(bytes, files.place() + " " + name + ".XML", budget).children();
   }
 
   Version version() {

@@ -11,12 +11,21 @@ import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.InputFile;
+import org.lynchet.formats.NamedChoice;
 import org.lynchet.formats.PackedFiles;
 import org.lynchet.formats.XmlElement;
 import org.lynchet.formats.XmlInput;
 
 /** Finds the placemarks of a file or a folder in it and makes a table of them. */
 final class KmlReader implements FeatureReader {
+  private static final NamedChoice<XmlElement> CHOICE =
+      new NamedChoice<>(
+          "folder",
+          KmlReader::name,
+          KmlReader::name,
+          "a folder that has a name",
+          "name one behind the file, as in field.kml#boundary");
+
   private final String folder;
 
   KmlReader(String folder) {
@@ -68,15 +77,8 @@ final class KmlReader implements FeatureReader {
     List<XmlElement> folders = new ArrayList<>();
     collect(root, "Folder", folders);
     collect(root, "Document", folders);
-    List<XmlElement> named = folders.stream().filter(f -> name(f).equals(folder)).toList();
-    if (named.size() != 1) {
-      throw fault(
-          (named.isEmpty() ? "no folder " : named.size() + " folders ") + folder + " in it",
-          place,
-          folders.stream().map(KmlReader::name).filter(n -> !n.isEmpty()).limit(20).toList() + "",
-          "name one of these");
-    }
-    return named.get(0);
+    folders.removeIf(f -> name(f).isEmpty());
+    return CHOICE.choose(folders, folder, place);
   }
 
   private static String name(XmlElement element) {

@@ -30,6 +30,7 @@ final class PlacemarkTable {
   private final FaultList faults;
   private final GeometryParser geometries;
   private List<Column> columns = List.of();
+  private boolean labelled;
 
   PlacemarkTable(XmlElement root, String place, FaultList faults) {
     this.root = root;
@@ -52,7 +53,8 @@ final class PlacemarkTable {
     }
     List<Column> known =
         schemas.size() == 1 ? schema(schemas.iterator().next()) : new ArrayList<>();
-    columns = known.isEmpty() ? names.stream().map(n -> Column.text(n, 254)).toList() : known;
+    labelled = known.isEmpty(); // a schema's column called name is no label
+    columns = labelled ? names.stream().map(n -> Column.text(n, 254)).toList() : known;
     if (columns.size() > MOST_COLUMNS || (long) columns.size() * placemarks.size() > MOST_VALUES) {
       faults.add(
           columns.size() + " different names of values in " + placemarks.size() + " placemarks",
@@ -94,7 +96,9 @@ final class PlacemarkTable {
 
   private List<@Nullable Object> values(XmlElement placemark, List<Column> wanted) {
     Map<String, String> texts = new HashMap<>();
-    placemark.findChild(NAME).ifPresent(name -> texts.put(NAME, name.text()));
+    if (labelled) {
+      placemark.findChild(NAME).ifPresent(name -> texts.put(NAME, name.text()));
+    }
     placemark.children("ExtendedData").forEach(data -> texts.putAll(values(data)));
     List<@Nullable Object> values = new ArrayList<>();
     for (Column column : wanted) {

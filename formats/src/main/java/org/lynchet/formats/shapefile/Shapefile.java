@@ -6,8 +6,6 @@ import org.lynchet.formats.FeatureWriter;
 
 /** Opens the reader and the writers of shapefiles. */
 public final class Shapefile {
-  private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
-
   private Shapefile() {}
 
   /**
@@ -20,9 +18,9 @@ public final class Shapefile {
     return new ShapefileReader();
   }
 
-  /** Writes .shp, .shx, .dbf, .prj and .cpg, dated 2000-01-01. */
+  /** Writes .shp, .shx, .dbf, .prj and .cpg, dated {@link FeatureWriter#NO_DATE}. */
   public static FeatureWriter writer() {
-    return writer(NO_DATE);
+    return writer(FeatureWriter.NO_DATE);
   }
 
   /**

@@ -1,6 +1,8 @@
 package org.lynchet.formats.isoxml;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.lynchet.formats.ElementBudget;
+import org.lynchet.formats.FormatException;
+import org.lynchet.formats.XmlInput;
 import org.lynchet.formats.isoxml.TaskSet.Version;
 
 /** Writes task data and reads it back. */
@@ -73,6 +78,32 @@ class TaskDataTest {
   void longNamesAreCutToWhatTheSchemaAllows() {
     assertThat(IsoText.name("x".repeat(40))).hasSize(32);
     assertThat(IsoText.name("x".repeat(31) + "\ud83c\udf3d")).isEqualTo("x".repeat(31));
+  }
+
+  /** However often it is named, a file is read once. */
+  @Test
+  void anExternalFileIsNamedOnce() throws Exception {
+    String root = "<ISO11783_TaskData VersionMajor='4' VersionMinor='3'>%s</ISO11783_TaskData>";
+    String named = "<XFR A='PFD00001' B='1'/>";
+    Path main = folder.resolve("TASKDATA.XML");
+    Files.writeString(folder.resolve("PFD00001.XML"), "<XFC><PFD A='PFD1' C='North' D='1'/></XFC>");
+    Files.writeString(main, root.formatted(named));
+    assertThat(TaskData.read(main).partFields()).hasSize(1);
+    Files.writeString(main, root.formatted(named + named));
+    assertThatThrownBy(() -> TaskData.read(main))
+        .isInstanceOf(FormatException.class)
+        .hasMessageContaining("named twice");
+  }
+
+  /** Many files that are each within the limit are not within it together. */
+  @Test
+  void elementsOfAllFilesCountTogether() throws Exception {
+    ElementBudget budget = new ElementBudget();
+    byte[] many = ("<a>" + "<b/>".repeat(ElementBudget.MOST / 2) + "</a>").getBytes(UTF_8);
+    assertThat(XmlInput.read(many, "first", budget).children()).isNotEmpty();
+    assertThatThrownBy(() -> XmlInput.read(many, "second", budget))
+        .isInstanceOf(FormatException.class)
+        .hasMessageContaining("too many elements");
   }
 
   private String text(Version version) throws Exception {

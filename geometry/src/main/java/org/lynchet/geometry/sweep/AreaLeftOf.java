@@ -1,7 +1,6 @@
 package org.lynchet.geometry.sweep;
 
 import java.io.Serializable;
-import java.util.Arrays;
 
 /**
  * Tells how much of a field lies left of an offset: piecewise quadratic, since the length across it
@@ -10,47 +9,48 @@ import java.util.Arrays;
 final class AreaLeftOf implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private double[] x = new double[16];
+  private final double[] x;
 
   /** The length across the field just left and just right of each offset. */
-  private double[] before = new double[16];
+  private final double[] before;
 
-  private double[] after = new double[16];
-  private double[] area = new double[16];
-  private int size;
+  private final double[] after;
+  private final double[] area;
+  private final RisingIndex index;
 
-  /** Adds an offset, right of the last. */
-  void add(double offset, double lengthBefore, double lengthAfter) {
-    if (size == x.length) {
-      x = Arrays.copyOf(x, 2 * size);
-      before = Arrays.copyOf(before, 2 * size);
-      after = Arrays.copyOf(after, 2 * size);
-      area = Arrays.copyOf(area, 2 * size);
+  /**
+   * Takes lengths in.
+   *
+   * @param x at least one offset, rising
+   * @param before as many lengths just left of them
+   * @param after as many just right of them
+   */
+  AreaLeftOf(double[] x, double[] before, double[] after) {
+    this.x = x;
+    this.before = before;
+    this.after = after;
+    this.index = new RisingIndex(x);
+    area = new double[x.length];
+    for (int i = 1; i < x.length; i++) {
+      area[i] = area[i - 1] + (x[i] - x[i - 1]) * (after[i - 1] + before[i]) / 2;
     }
-    x[size] = offset;
-    before[size] = lengthBefore;
-    after[size] = lengthAfter;
-    if (size > 0) {
-      double width = offset - x[size - 1];
-      area[size] = area[size - 1] + width * (after[size - 1] + lengthBefore) / 2;
-    }
-    size++;
+  }
+
+  /** The offsets of all vertices. */
+  RisingIndex offsets() {
+    return index;
   }
 
   /** The area of all. */
   double whole() {
-    return size == 0 ? 0 : area[size - 1];
+    return area[x.length - 1];
   }
 
-  /** The last offset that was added at or left of another; 0 if there is none. */
-  int find(double offset, int from) {
-    return size == 0 ? 0 : Rising.lastUpTo(x, size, offset, from);
-  }
-
-  /** The area left of an offset in square metres, its place found. */
-  double at(double offset, int place) {
-    if (size == 0 || offset <= x[place] || place == size - 1) {
-      return size == 0 ? 0 : area[place];
+  /** The area left of an offset in square metres. */
+  double at(double offset) {
+    int place = index.lastUpTo(offset);
+    if (offset <= x[place] || place == x.length - 1) {
+      return area[place];
     }
     double share = (offset - x[place]) / (x[place + 1] - x[place]);
     double length = after[place] + (before[place + 1] - after[place]) * share;

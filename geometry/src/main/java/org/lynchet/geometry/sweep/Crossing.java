@@ -3,11 +3,11 @@ package org.lynchet.geometry.sweep;
 import java.util.Arrays;
 
 /**
- * Measures where straight lines across a band lie wholly in the field, as those of a machine on its
+ * Finds where straight lines across a band lie wholly in the field, as those of a machine on its
  * full width.
  *
  * <p>Runs are asked from left to right; a run hands what it lets through to the runs at its end. No
- * line goes two ways, so lengths add up.
+ * line goes two ways.
  */
 final class Crossing {
   private static final int NONE = -1;
@@ -20,8 +20,12 @@ final class Crossing {
   private final int[] firstRange;
 
   private int[] nextRange = new int[8];
-  private double[] low = new double[8];
-  private double[] high = new double[8];
+  private double[] upper = new double[8];
+  private double[] lower = new double[8];
+
+  /** The run in which a range began. */
+  private int[] beginning = new int[8];
+
   private int ranges;
 
   Crossing(Run[] runs) {
@@ -37,55 +41,67 @@ final class Crossing {
     ranges = 0;
   }
 
-  /**
-   * The length of what goes through a run and leaves the band there.
-   *
-   * @param upperPlace a place on its upper side that is not right of the band's beginning
-   * @param lowerPlace likewise on its lower side
-   */
-  double lengthThrough(int number, int upperPlace, int lowerPlace) {
+  /** Follows what goes through a run of a piece; what leaves the band there is a way. */
+  void follow(int number, int piece, Ways ways) {
     Run run = runs[number];
     int range = firstRange[number];
     firstRange[number] = NONE;
     boolean isFirst = run.start <= from;
     if (run.end <= from || run.start >= to || (!isFirst && range == NONE)) {
-      return 0;
+      return;
     }
-    double left = Math.max(run.start, from);
-    double right = Math.min(run.end, to);
-    double top = run.upper.least(left, right, upperPlace);
-    double bottom = -run.lower.least(left, right, lowerPlace);
+    double top = least(run.upper, run);
+    double bottom = least(run.lower, run);
     if (isFirst) {
-      return pass(run, bottom, top);
+      pass(number, top, bottom, number, piece, ways);
     }
-    double length = 0;
-    for (; range != NONE; range = nextRange[range]) {
-      length += pass(run, Math.max(bottom, low[range]), Math.min(top, high[range]));
+    for (; range != NONE && !isFirst; range = nextRange[range]) {
+      pass(
+          number,
+          Math.min(top, upper[range]),
+          Math.min(bottom, lower[range]),
+          beginning[range],
+          piece,
+          ways);
     }
-    return length;
   }
 
-  private double pass(Run run, double bottom, double top) {
-    if (top <= bottom) {
-      return 0;
+  /** The least height of a side between the marks, where its run ends inside at the end too. */
+  private double least(Side side, Run run) {
+    double least = side.leastBetween(Math.max(run.start, from), Math.min(run.end, to));
+    if (run.start > from) {
+      least = Math.min(least, side.height(run.start, side.place(run.start)));
     }
+    if (run.end < to) {
+      least = Math.min(least, side.height(run.end, side.placeBefore(run.end)));
+    }
+    return least;
+  }
+
+  private void pass(int number, double top, double bottom, int first, int piece, Ways ways) {
+    if (top + bottom <= 0) {
+      return;
+    }
+    Run run = runs[number];
     if (run.end >= to) {
-      return top - bottom;
+      ways.add(piece, top, bottom, runs[first], from, run, to);
+      return;
     }
     for (int next : run.next) {
-      hand(next, bottom, top);
+      hand(next, top, bottom, first);
     }
-    return 0;
   }
 
-  private void hand(int run, double bottom, double top) {
-    if (ranges == low.length) {
-      low = Arrays.copyOf(low, 2 * ranges);
-      high = Arrays.copyOf(high, 2 * ranges);
+  private void hand(int run, double top, double bottom, int first) {
+    if (ranges == upper.length) {
+      upper = Arrays.copyOf(upper, 2 * ranges);
+      lower = Arrays.copyOf(lower, 2 * ranges);
+      beginning = Arrays.copyOf(beginning, 2 * ranges);
       nextRange = Arrays.copyOf(nextRange, 2 * ranges);
     }
-    low[ranges] = bottom;
-    high[ranges] = top;
+    upper[ranges] = top;
+    lower[ranges] = bottom;
+    beginning[ranges] = first;
     nextRange[ranges] = firstRange[run];
     firstRange[run] = ranges++;
   }

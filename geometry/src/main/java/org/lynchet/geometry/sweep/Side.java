@@ -1,7 +1,6 @@
 package org.lynchet.geometry.sweep;
 
 import java.io.Serializable;
-import java.util.Arrays;
 
 /**
  * One side of a run: places from left to right, joined by straight lines; where the side jumps, two
@@ -16,35 +15,26 @@ import java.util.Arrays;
 final class Side implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** As few as this are looked at one after the other. */
-  private static final int NEAR = 16;
-
-  private double[] x = new double[4];
-  private double[] height = new double[4];
-  private double[] under = new double[0];
+  private final double[] x;
+  private final double[] height;
+  private final double[] under;
 
   /** Row k holds the least of 2^k heights from each place on. */
-  private double[][] least = new double[0][];
+  private final double[][] least;
 
-  private int size;
+  private final RisingIndex index;
 
-  /** Adds a place; offsets do not fall. */
-  void add(double offset, double heightThere) {
-    if (size > 0 && x[size - 1] == offset && height[size - 1] == heightThere) {
-      return;
-    }
-    if (size == x.length) {
-      x = Arrays.copyOf(x, 2 * size);
-      height = Arrays.copyOf(height, 2 * size);
-    }
-    x[size] = offset;
-    height[size++] = heightThere;
-  }
-
-  /** Ends adding. */
-  void close() {
-    x = Arrays.copyOf(x, size);
-    height = Arrays.copyOf(height, size);
+  /**
+   * Takes places in.
+   *
+   * @param x at least one offset; they do not fall
+   * @param height as many heights
+   */
+  Side(double[] x, double[] height) {
+    this.x = x;
+    this.height = height;
+    this.index = new RisingIndex(x);
+    int size = x.length;
     under = new double[size];
     for (int i = 1; i < size; i++) {
       under[i] = under[i - 1] + (x[i] - x[i - 1]) * (height[i] + height[i - 1]) / 2;
@@ -60,33 +50,35 @@ final class Side implements Serializable {
     }
   }
 
-  /** The last place at or left of an offset, looked for from a place that is not right of it. */
-  int find(double offset, int from) {
-    return Rising.lastUpTo(x, size, offset, from);
+  /** The last place at or left of an offset; the first if there is none. */
+  int place(double offset) {
+    return index.lastUpTo(offset);
   }
 
-  /** What lies between the side's beginning and an offset. */
+  /** The last place left of an offset; the first if there is none. */
+  int placeBefore(double offset) {
+    int place = index.lastUpTo(offset);
+    while (place > 0 && x[place] >= offset) {
+      place--;
+    }
+    return place;
+  }
+
+  /** What lies under all of it. */
+  double whole() {
+    return under[under.length - 1];
+  }
+
+  /** What lies between the side's beginning and an offset of its reach. */
   double under(double offset, int place) {
     return under[place] + (offset - x[place]) * (height[place] + height(offset, place)) / 2;
   }
 
-  /**
-   * The least height between two different offsets; at a jump on one of them the inner height.
-   *
-   * @param place a place that is not right of the first
-   */
-  double least(double from, double to, int place) {
-    int last = find(from, place);
-    double lowest = height(from, last);
-    int near = Math.min(size - 1, last + NEAR);
-    while (last < near && x[last + 1] < to) {
-      lowest = Math.min(lowest, height[++last]);
-    }
-    if (last == near && near < size - 1) {
-      last = find(Math.nextDown(to), near);
-      lowest = Math.min(lowest, leastOf(near, last));
-    }
-    return Math.min(lowest, height(to, last));
+  /** The least height of the places between two offsets, neither included; infinite if none. */
+  double leastBetween(double from, double to) {
+    int first = place(from) + 1;
+    int last = placeBefore(to);
+    return first > last ? Double.POSITIVE_INFINITY : leastOf(first, last);
   }
 
   private double leastOf(int first, int last) {
@@ -94,11 +86,19 @@ final class Side implements Serializable {
     return Math.min(least[k][first], least[k][last - (1 << k) + 1]);
   }
 
-  private double height(double offset, int place) {
-    if (place + 1 == size || x[place] == offset) {
+  /** The height at an offset that lies between a place and the next. */
+  double height(double offset, int place) {
+    if (place + 1 == x.length || x[place] == offset) {
       return height[place];
     }
     double share = (offset - x[place]) / (x[place + 1] - x[place]);
     return height[place] + (height[place + 1] - height[place]) * share;
+  }
+
+  /** How the height changes from a place to the next; 0 where it jumps or is the last. */
+  double slope(int place) {
+    return place + 1 == x.length || x[place + 1] == x[place]
+        ? 0
+        : (height[place + 1] - height[place]) / (x[place + 1] - x[place]);
   }
 }

@@ -15,8 +15,9 @@ final class Sweep {
 
   private final List<Edge> edges;
   private final double[] offsets;
-  private final AreaLeftOf areaLeftOf;
-  private final List<Run> runs = new ArrayList<>();
+  private final double[] lengthBefore;
+  private final double[] lengthAfter;
+  private final List<OpenRun> runs = new ArrayList<>();
   private List<Stretch> before = new ArrayList<>();
 
   /** A stretch left of an offset and one right of it that hang together. */
@@ -25,10 +26,9 @@ final class Sweep {
   /**
    * Gets ready.
    *
-   * @param edges the edges of valid polygons
-   * @param areaLeftOf gets the offset of each vertex added
+   * @param edges the edges of valid polygons, at least three
    */
-  Sweep(List<Edge> edges, AreaLeftOf areaLeftOf) {
+  Sweep(List<Edge> edges) {
     this.edges = edges.stream().sorted(Comparator.comparingDouble(Edge::left)).toList();
     this.offsets =
         edges.stream()
@@ -36,11 +36,12 @@ final class Sweep {
             .sorted()
             .distinct()
             .toArray();
-    this.areaLeftOf = areaLeftOf;
+    this.lengthBefore = new double[offsets.length];
+    this.lengthAfter = new double[offsets.length];
   }
 
-  /** The runs, by where they begin. */
-  List<Run> runs() {
+  /** Sweeps. */
+  SweptField sweep() {
     List<Edge> crossed = new ArrayList<>();
     int entered = 0;
     for (int i = 0; i < offsets.length; i++) {
@@ -51,9 +52,14 @@ final class Sweep {
       }
       double middle = i + 1 < offsets.length ? (at + offsets[i + 1]) / 2 : at;
       crossed.sort(Comparator.comparingDouble(edge -> edge.y(middle)));
-      step(at, stretches(crossed));
+      List<Stretch> after = stretches(crossed);
+      lengthBefore[i] = length(before, at);
+      lengthAfter[i] = length(after, at);
+      step(at, after);
     }
-    return runs;
+    return new SweptField(
+        runs.stream().map(OpenRun::closed).toList(),
+        new AreaLeftOf(offsets, lengthBefore, lengthAfter));
   }
 
   private static List<Stretch> stretches(List<Edge> crossed) {
@@ -66,7 +72,6 @@ final class Sweep {
 
   /** Goes over an offset: runs end, go on or begin there. */
   private void step(double at, List<Stretch> after) {
-    areaLeftOf.add(at, length(before, at), length(after, at));
     before.forEach(stretch -> stretch.partners = 0);
     List<Pair> pairs = pairs(at, after);
     for (Pair pair : pairs) {
@@ -77,7 +82,7 @@ final class Sweep {
     for (Stretch stretch : after) {
       if (stretch.run == Stretch.NO_RUN) {
         stretch.run = runs.size();
-        runs.add(new Run(at));
+        runs.add(new OpenRun(at));
         mark(at, stretch);
       }
     }
@@ -89,7 +94,7 @@ final class Sweep {
     for (Stretch stretch : before) {
       if (!stretch.goesOn) {
         mark(at, stretch);
-        runs.get(stretch.run).close(at);
+        runs.get(stretch.run).endAt(at);
       }
     }
     before = after;
@@ -113,7 +118,7 @@ final class Sweep {
   }
 
   private void mark(double at, Stretch stretch) {
-    Run run = runs.get(stretch.run);
+    OpenRun run = runs.get(stretch.run);
     run.lower.add(at, -stretch.lower.y(at));
     run.upper.add(at, stretch.upper.y(at));
   }

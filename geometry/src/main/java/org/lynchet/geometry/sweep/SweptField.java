@@ -12,12 +12,15 @@ import org.locationtech.jts.geom.Polygon;
 public final class SweptField implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  private static final SweptField NOTHING =
+      new SweptField(List.of(), new AreaLeftOf(new double[1], new double[1], new double[1]));
+
   /** By where they begin. */
   private final ArrayList<Run> runs;
 
   private final AreaLeftOf areaLeftOf;
 
-  private SweptField(List<Run> runs, AreaLeftOf areaLeftOf) {
+  SweptField(List<Run> runs, AreaLeftOf areaLeftOf) {
     this.runs = new ArrayList<>(runs);
     this.areaLeftOf = areaLeftOf;
   }
@@ -41,9 +44,8 @@ public final class SweptField implements Serializable {
                 }
               });
     }
-    AreaLeftOf areaLeftOf = new AreaLeftOf();
-    List<Run> runs = new Sweep(edges(rings), areaLeftOf).runs();
-    return new SweptField(runs, areaLeftOf);
+    List<Edge> edges = edges(rings);
+    return edges.isEmpty() ? NOTHING : new Sweep(edges).sweep();
   }
 
   private static Coordinate[] turned(Coordinate[] ring, double radians) {
@@ -112,10 +114,8 @@ public final class SweptField implements Serializable {
   public double[] areasSquareMetres(double[] offsetsMetres) {
     double[] areas = new double[offsetsMetres.length + 1];
     double before = 0;
-    int place = 0;
     for (int i = 0; i < offsetsMetres.length; i++) {
-      place = areaLeftOf.find(offsetsMetres[i], place);
-      double soFar = areaLeftOf.at(offsetsMetres[i], place);
+      double soFar = areaLeftOf.at(offsetsMetres[i]);
       areas[i] = soFar - before;
       before = soFar;
     }
@@ -125,6 +125,6 @@ public final class SweptField implements Serializable {
 
   /** Begins a reading from the left; each thread takes its own. */
   public BandReader reader() {
-    return new BandReader(runs.toArray(new Run[0]));
+    return new BandReader(runs.toArray(new Run[0]), areaLeftOf.offsets());
   }
 }

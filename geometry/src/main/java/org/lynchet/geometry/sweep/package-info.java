@@ -16,7 +16,9 @@
  *       Sweep}).
  *   <li>{@link SweptField#areasSquareMetres} reads areas between offsets ({@link AreaLeftOf}).
  *   <li>{@link SweptField#reader} reads bands from left to right with their pieces ({@link
- *       BandReader}), and how long a machine runs in each on its full width ({@link Crossing}).
+ *       BandReader}), and how long a machine runs in each on its full width ({@link Ways}). What a
+ *       band is made of ({@link BandForm}) serves placements near each other: most of 5,000 on one
+ *       heading move no mark of a band past a vertex.
  * </ol>
  *
  * <p>Pieces and areas are those of {@link org.lynchet.geometry.coverage.Coverage#cut}; areas differ

@@ -92,6 +92,48 @@ class SweepAgainstCutTest {
     }
   }
 
+  /** Placements that move in small steps, there and back, and leap now and then. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1})
+  void whatWasReadBeforeChangesNothing(int kind) {
+    Random random = new Random(20270501L + kind);
+    for (int i = 0; i < 40; i++) {
+      Geometry field =
+          kind == 0 ? RandomFields.any(random) : RandomFields.onGrid(random, 6, 10).buffer(-0.3);
+      if (!field.isEmpty()) {
+        Coverage whole = Coverage.cut(TestField.of(field).regions(), new double[0]);
+        SweptField swept =
+            SweptField.of(whole.cells().stream().map(whole::inOffsetFrame).toList(), 0);
+        BandReader reader = swept.reader();
+        double shift = 0;
+        for (int step = 0; step < 60; step++) {
+          shift += step % 20 == 19 ? 5 * random.nextDouble() : 0.2 * random.nextDouble() - 0.07;
+          String as = kind + "/" + i + " step " + step;
+          List<Read> read = readAll(reader, field.getEnvelopeInternal(), shift);
+          assertSame(read, readAll(swept.reader(), field.getEnvelopeInternal(), shift), as);
+        }
+      }
+    }
+  }
+
+  private static List<Read> readAll(BandReader reader, Envelope box, double shift) {
+    List<Read> read = new ArrayList<>();
+    reader.begin();
+    for (double left = box.getMinX() - 8 + shift; left < box.getMaxX(); left += 8) {
+      double right = left + 8;
+      reader.next(right < box.getMaxX() ? right : Double.POSITIVE_INFINITY, left + 1, right - 1);
+      for (int p = 0; p < reader.pieces(); p++) {
+        read.add(
+            new Read(
+                reader.minOffsetMetres(p),
+                reader.maxOffsetMetres(p),
+                reader.areaSquareMetres(p),
+                reader.fullLengthMetres(p)));
+      }
+    }
+    return read;
+  }
+
   /** Areas to 1e-6 of themselves, and what a perimeter of 1 km moved by 1e-6 m comes to. */
   private static void assertSame(List<Read> read, List<Read> real, String as) {
     assertThat(read).as(as).hasSameSizeAs(real);

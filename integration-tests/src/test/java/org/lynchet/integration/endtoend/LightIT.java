@@ -62,6 +62,23 @@ class LightIT {
     }
   }
 
+  /** With --force too, a folder in the way is left, and with it all the other files. */
+  @Test
+  void replacesAllFilesOrNone() throws Exception {
+    Path out = Files.createDirectory(folder.resolve("a"));
+    Path mine = Files.writeString(out.resolve("light.csv"), "mine");
+    Files.createDirectories(out.resolve("light-shade.svg/full"));
+    Run run = light("--out", "a", "--force");
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.err()).contains("a folder is where a file has to be").doesNotContain("java.");
+    assertThat(mine).hasContent("mine");
+    assertThat(out.resolve("light-shade.svg/full")).isDirectory();
+    Files.writeString(folder.resolve("lf"), "");
+    assertThat(light("--out", "lf").err())
+        .contains("a file is where a folder has to be: ")
+        .doesNotContain("java.");
+  }
+
   @Test
   void optionsThatNeedAFolderAndDatesThatAreNoneAreWrongUsage() throws Exception {
     Run png = light("--png");

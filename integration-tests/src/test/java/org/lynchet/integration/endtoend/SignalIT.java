@@ -72,6 +72,28 @@ class SignalIT {
     assertThat(left()).allMatch(name -> name.startsWith(".out-"));
   }
 
+  /** Files that go into a folder of the user's are all there or none, and no draft is left. */
+  @Test
+  void lightInterrupted() throws IOException, InterruptedException {
+    assumeFalse(interruptsAreIgnored(), "the tests were started with SIGINT ignored");
+    Path light = Files.createDirectory(folder.resolve("light"));
+    Path mine = Files.writeString(light.resolve("light.csv"), "mine");
+    Run run =
+        Program.jar()
+            .child(
+                folder, "light", plans.get(0).toString(), "--out", light + "", "--force", "--png")
+            .runAndSignal("INT", () -> hasDraft(light));
+    assertThat(run.exitCode()).as(run.toString()).isEqualTo(INTERRUPTED);
+    assertThat(light).isDirectoryContaining(mine::equals);
+    assertThat(light.toFile().list()).containsExactly("light.csv");
+    assertThat(mine).hasContent("mine");
+  }
+
+  private static boolean hasDraft(Path folder) {
+    String[] names = folder.toFile().list();
+    return names != null && Arrays.stream(names).anyMatch(name -> name.startsWith("."));
+  }
+
   /** How many of the runs were ended before they were done. */
   private int endAtRandomMoments(String signal, int code) throws IOException, InterruptedException {
     Random random = new Random(17);
@@ -105,7 +127,7 @@ class SignalIT {
    * Which of the two outputs is in place.
    *
    * <p>No system call of Java's swaps two folders. Killed between two renames, the place is empty
-   * and the old folder is beside it, whole.
+   * and the old folder is beside it, whole; it is then moved back for the next run.
    */
   private int found(int there, Set<String> before, String moment) throws IOException {
     if (Files.exists(out)) {
@@ -115,7 +137,9 @@ class SignalIT {
     }
     List<String> old = left().stream().filter(n -> !before.contains(n) && isOld(n)).toList();
     assertThat(old).as(moment).hasSize(1);
-    assertThat(Folders.digests(out.resolveSibling(old.get(0)))).isEqualTo(whole.get(there));
+    Path aside = out.resolveSibling(old.get(0));
+    assertThat(Folders.digests(aside)).isEqualTo(whole.get(there));
+    Files.move(aside, out);
     return there;
   }
 

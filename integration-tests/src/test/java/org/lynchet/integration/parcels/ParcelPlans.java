@@ -7,9 +7,11 @@ import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 
@@ -66,6 +68,8 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         Map.of(),
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        PlannedSetback.NONE,
+        PlannedBudget.NONE);
   }
 }

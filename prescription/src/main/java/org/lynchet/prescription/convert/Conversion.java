@@ -3,46 +3,23 @@ package org.lynchet.prescription.convert;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.lynchet.formats.Fault;
 import org.lynchet.formats.FeatureTable;
-import org.lynchet.formats.FormatException;
-import org.lynchet.formats.geojson.GeoJson;
-import org.lynchet.formats.geopackage.GeoPackage;
-import org.lynchet.formats.isoxml.TaskData;
-import org.lynchet.formats.isoxml.TaskSet;
-import org.lynchet.formats.kml.Kml;
-import org.lynchet.formats.shapefile.Shapefile;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.handoff.HandoffException;
-import org.lynchet.prescription.handoff.ReadBack;
+import org.lynchet.prescription.handoff.TableFormat;
 import org.lynchet.prescription.intake.InputTable;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /** Takes a file of features from one format to another. */
 public final class Conversion {
-  private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
-
-  private final FeatureTable table;
-  private final Format format;
-  private final Path out;
-  private final boolean force;
-
-  private Conversion(FeatureTable table, Format format, Path out, boolean force) {
-    this.table = table;
-    this.format = format;
-    this.out = out;
-    this.force = force;
-  }
+  private Conversion() {}
 
   /**
    * Reads a file, writes it in another format beside its place, reads that back, compares, and
@@ -62,15 +39,8 @@ public final class Conversion {
       String in, Format format, Path out, boolean force, List<Warning> warnings)
       throws RejectedException, HandoffException {
     Faults faults = new Faults();
-    if (!out.toString().toLowerCase(Locale.ROOT).endsWith(ending(format))) {
-      faults.add(
-          "the name does not end as files of this format do",
-          out.toString(),
-          "a name that ends in " + ending(format),
-          "name it so");
-    } else if (Files.exists(out) && !force) {
-      faults.add("it is there already", out.toString(), "a new file, or --force", "add --force");
-    }
+    checkName(out, format, faults);
+    checkPlace(out, force, faults);
     Optional<FeatureTable> read = Optional.empty();
     try {
       read = Optional.of(InputTable.read(in, warnings));
@@ -78,137 +48,70 @@ public final class Conversion {
       faults.addAll(rejected);
     }
     faults.throwIfAny();
-    return new Conversion(read.orElseThrow(), format, out, force).write(faults);
+    Converted converted = fitted(read.orElseThrow(), format, in, warnings, faults);
+    faults.throwIfAny();
+    write(converted, out, force);
+    return converted.count();
   }
 
-  private static String ending(Format format) {
-    return switch (format) {
-      case SHAPEFILE -> ".shp";
-      case GEOJSON -> ".geojson";
-      case GEOPACKAGE -> ".gpkg";
-      case KML -> ".kml";
-      case ISOXML -> ".zip";
-    };
-  }
-
-  private int write(Faults faults) throws RejectedException, HandoffException {
-    Path place = out.toAbsolutePath().normalize();
-    try {
-      Path draft = Files.createTempDirectory(place.getParent(), ".convert-draft-");
-      try {
-        int taken = write(draft.resolve(place.getFileName()));
-        checkPlaces(draft, faults);
-        faults.throwIfAny();
-        moveAll(draft, place);
-        return taken;
-      } finally {
-        remove(draft);
-      }
-    } catch (IOException e) {
+  /** The five names of a shapefile differ only in their endings, which are in small letters. */
+  private static void checkName(Path out, Format format, Faults faults) {
+    String ending = TableFormat.ending(format);
+    String name = String.valueOf(out.getFileName());
+    boolean ends = name.toLowerCase(Locale.ROOT).endsWith(ending);
+    if (!ends || (format == Format.SHAPEFILE && !name.endsWith(ending))) {
       faults.add(
-          "cannot write: " + e, out.toString(), "a folder that you may write to", "choose another");
-    } catch (IllegalArgumentException e) {
-      faults.add(
-          "it does not fit the format: " + e.getMessage(),
+          "the name does not end as files of this format do",
           out.toString(),
-          "features that the format can hold",
-          "choose another format, or take those features out");
+          "a name that ends in " + ending + (ends ? ", in small letters" : ""),
+          "name it so");
     }
-    throw new RejectedException(faults.list());
   }
 
-  private int write(Path file) throws IOException, HandoffException {
+  private static void checkPlace(Path out, boolean force, Faults faults) {
+    Path folder = out.toAbsolutePath().normalize().getParent();
+    if (folder != null && Files.isDirectory(folder)) {
+      Draft.checkPlace(out, force, faults);
+    } else {
+      faults.add(
+          "cannot write: there is no such folder",
+          String.valueOf(folder),
+          "a folder that is there",
+          "make it, or choose another place");
+    }
+  }
+
+  /** What the table is in the format; faults are added for what it cannot hold. */
+  private static Converted fitted(
+      FeatureTable table, Format format, String in, List<Warning> warnings, Faults faults) {
+    if (format == Format.ISOXML) {
+      return new ConvertedFields(new FieldSet(table, in, warnings, faults).make());
+    }
     FeatureTable fitted =
-        format == Format.SHAPEFILE ? FittedTable.ofShapefile(table) : FittedTable.ofAnyWidth(table);
-    switch (format) {
-      case SHAPEFILE -> Shapefile.writer().write(fitted, file);
-      case GEOJSON -> GeoJson.writer().write(fitted, file);
-      case GEOPACKAGE -> GeoPackage.write(List.of(fitted), NO_DATE, file);
-      case KML -> Kml.write(List.of(fitted), file);
-      case ISOXML -> {
-        return writeFields(file);
+        format == Format.SHAPEFILE
+            ? FittedTable.ofShapefile(table, warnings)
+            : FittedTable.ofAnyWidth(table);
+    FormatLimits.check(format, fitted, in, faults);
+    return new ConvertedTable(fitted, format);
+  }
+
+  private static void write(Converted converted, Path out, boolean force)
+      throws RejectedException, HandoffException {
+    try (Draft draft = Draft.beside(out)) {
+      Path file = draft.folder().resolve(out.getFileName());
+      converted.write(file);
+      List<String> differences = converted.differences(file);
+      if (!differences.isEmpty()) {
+        throw new HandoffException(differences.stream().map(d -> out + ": " + d).toList());
       }
-    }
-    compare(fitted, file);
-    return fitted.features().size();
-  }
-
-  private void compare(FeatureTable fitted, Path file) throws HandoffException {
-    List<String> differences = new ArrayList<>();
-    try {
-      FeatureTable read =
-          switch (format) {
-            case SHAPEFILE -> Shapefile.reader().read(file);
-            case GEOJSON -> GeoJson.reader().read(file);
-            case GEOPACKAGE -> GeoPackage.reader("").read(file);
-            case KML, ISOXML -> Kml.reader("").read(file);
-          };
-      differences.addAll(ReadBack.differences(fitted, read, format != Format.SHAPEFILE));
-    } catch (FormatException e) {
-      e.faults().stream().map(Fault::what).forEach(differences::add);
-    }
-    throwIfAny(differences);
-  }
-
-  private int writeFields(Path file) throws IOException, HandoffException {
-    TaskSet set = FieldSet.of(table);
-    if (set.partFields().isEmpty()) {
-      throw new IllegalArgumentException("no feature with an area");
-    }
-    Path folder = Files.createDirectory(file.resolveSibling("fields"));
-    TaskData.write(set, folder);
-    Files.move(folder.resolve(TaskData.ZIP), file);
-    remove(folder);
-    List<String> differences = new ArrayList<>();
-    TaskData.check(file).forEach(fault -> differences.add(fault.what() + ", " + fault.where()));
-    try {
-      if (!TaskData.read(file).equals(set)) {
-        differences.add("it does not read back as it was meant");
+      Faults faults = new Faults();
+      for (Path written : draft.files()) {
+        Draft.checkPlace(out.resolveSibling(written.getFileName()), force, faults);
       }
-    } catch (FormatException e) {
-      e.faults().stream().map(Fault::what).forEach(differences::add);
-    }
-    throwIfAny(differences);
-    return set.partFields().size();
-  }
-
-  private void throwIfAny(List<String> differences) throws HandoffException {
-    if (!differences.isEmpty()) {
-      throw new HandoffException(differences.stream().map(d -> out + ": " + d).toList());
-    }
-  }
-
-  /** A file that is there stays, even if only its neighbour was named. */
-  private void checkPlaces(Path draft, Faults faults) throws IOException {
-    try (Stream<Path> files = Files.list(draft)) {
-      files
-          .map(file -> out.resolveSibling(file.getFileName()))
-          .filter(file -> !force && Files.exists(file))
-          .sorted()
-          .forEach(
-              file ->
-                  faults.add(
-                      "it is there already",
-                      file.toString(),
-                      "a new file, or --force",
-                      "add --force"));
-    }
-  }
-
-  private static void moveAll(Path draft, Path place) throws IOException {
-    try (Stream<Path> files = Files.list(draft)) {
-      for (Path file : files.sorted().toList()) {
-        Files.move(
-            file, place.resolveSibling(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
-      }
-    }
-  }
-
-  private static void remove(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(path);
-      }
+      faults.throwIfAny();
+      draft.moveFilesIntoPlace();
+    } catch (IOException e) {
+      throw new RejectedException(List.of(Refusal.of(out, e)));
     }
   }
 }

@@ -10,9 +10,11 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.prescription.fault.Warning;
 
 /** Fits a table to what the narrowest of the formats hold. */
 final class FittedTable {
@@ -23,6 +25,7 @@ final class FittedTable {
 
   private final FeatureTable table;
   private final Set<String> taken;
+  private final List<String> rounded = new ArrayList<>();
 
   private FittedTable(FeatureTable table, Set<String> reserved) {
     this.table = table;
@@ -37,9 +40,25 @@ final class FittedTable {
   /**
    * Names of at most ten ASCII characters; texts for numbers and flags where a feature has none,
    * since a .dbf has no way to say so.
+   *
+   * @param warnings takes which numbers were rounded
    */
-  static FeatureTable ofShapefile(FeatureTable table) {
-    return new FittedTable(withColumn(table), Set.of()).fit(true);
+  static FeatureTable ofShapefile(FeatureTable table, List<Warning> warnings) {
+    FittedTable fitted = new FittedTable(withColumn(table), Set.of());
+    FeatureTable made = fitted.fit(true);
+    if (!fitted.rounded.isEmpty()) {
+      warnings.add(
+          new Warning(
+              Warning.Code.VALUES_ROUNDED,
+              "Numbers were rounded to "
+                  + MOST_DECIMALS
+                  + " decimals and "
+                  + WIDEST_NUMBER
+                  + " characters, which a shapefile keeps: "
+                  + String.join(", ", fitted.rounded)
+                  + "."));
+    }
+    return made;
   }
 
   private static FeatureTable withColumn(FeatureTable table) {
@@ -72,9 +91,12 @@ final class FittedTable {
     return new FeatureTable(table.name(), table.crs(), columns, features);
   }
 
-  /** A collection of one part is that part: not all formats can tell them apart. */
+  /** A collection of one part is that part, and a ring a line: not all formats tell them apart. */
   private static Geometry single(Geometry geometry) {
-    return geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry;
+    Geometry one = geometry.getNumGeometries() == 1 ? geometry.getGeometryN(0) : geometry;
+    return one instanceof LinearRing ring
+        ? ring.getFactory().createLineString(ring.getCoordinateSequence())
+        : one;
   }
 
   private static String narrowName(String name) {
@@ -105,7 +127,7 @@ final class FittedTable {
     return column.kind() == Column.Kind.NUMBER && whole ? number(name, values) : text(name, values);
   }
 
-  private static Column number(String name, List<@Nullable Object> values) {
+  private Column number(String name, List<@Nullable Object> values) {
     int before = 1;
     int after = 0;
     for (Object value : values) {
@@ -114,6 +136,9 @@ final class FittedTable {
       after = Math.max(after, number.scale());
     }
     int decimals = Math.min(Math.min(after, MOST_DECIMALS), WIDEST_NUMBER - before - 2);
+    if (decimals >= 0 && decimals < after) {
+      rounded.add(name);
+    }
     return decimals < 0 ? text(name, values) : Column.number(name, before + decimals + 2, decimals);
   }
 

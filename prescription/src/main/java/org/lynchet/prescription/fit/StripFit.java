@@ -9,11 +9,10 @@ import java.util.Set;
 import org.lynchet.prescription.fit.FitRequest.Implement;
 import org.lynchet.prescription.fit.FitRequest.StripChoice;
 import org.lynchet.prescription.fit.FitRequest.Work;
+import org.lynchet.prescription.quantity.Length;
 
 /** Searches the numbers of passes that suit all machines, best first. */
 public final class StripFit {
-  private static final double TENTHS_IN_A_METRE = 10_000;
-
   private final FitRequest request;
   private final long tolerance;
   private final Map<Key, List<MachineFit>> judged = new HashMap<>();
@@ -33,7 +32,7 @@ public final class StripFit {
     return new Fit(
         Ranking.of(choices.all().stream().map(fit::candidate).toList()),
         choices.isComplete(),
-        choices.widest() / TENTHS_IN_A_METRE);
+        choices.widest() / Length.TENTHS_IN_A_METRE);
   }
 
   private Candidate candidate(int[] passes) {
@@ -58,7 +57,7 @@ public final class StripFit {
     return new Candidate(
         fits.stream().allMatch(MachineFit::fits),
         planned,
-        period / TENTHS_IN_A_METRE,
+        period / Length.TENTHS_IN_A_METRE,
         equal,
         uneven,
         strips,
@@ -82,7 +81,7 @@ public final class StripFit {
         strip.crop(),
         passes,
         rows,
-        width / TENTHS_IN_A_METRE,
+        width / Length.TENTHS_IN_A_METRE,
         Math.min(1, strip.borderRows() / (double) rows),
         width / (double) period);
   }

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.paper.SprayPapers;
@@ -25,7 +27,6 @@ public final class ApplicatorFolder {
   static final String SET_ASIDE = "set-aside.geojson";
 
   private static final String ZIP = ".zip";
-  private static final String FILES = "files";
   private static final List<Format> FORMATS = List.of(Format.SHAPEFILE, Format.GEOJSON);
 
   private final FieldLayout layout;
@@ -56,18 +57,8 @@ public final class ApplicatorFolder {
   public static void checkPlace(Path target, boolean force, Faults faults) {
     if (!isZip(target)) {
       OutputFolder.checkPlace(target, force, faults);
-    } else if (Files.isDirectory(target)) {
-      faults.add(
-          "a folder has the name of the file",
-          target.toString(),
-          "a file name that is not taken, or a folder's that does not end with .zip",
-          "choose another name with --out");
-    } else if (Files.exists(target) && !force) {
-      faults.add(
-          "the file is there already",
-          target.toString(),
-          "a new file, or --force",
-          "add --force to replace it, or choose another name with --out");
+    } else {
+      Draft.checkPlace(target, force, faults);
     }
   }
 
@@ -79,22 +70,25 @@ public final class ApplicatorFolder {
    * @throws HandoffException if a file does not read back as meant; the place is as it was
    */
   public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
-    try (OutputFolder folder = OutputFolder.beginFor(target)) {
-      if (!isZip(target)) {
-        List<WrittenFile> written = fill(folder.draft());
-        folder.moveIntoPlace();
-        return written;
+    try (Draft folder = Draft.beside(target)) {
+      List<WrittenFile> written = fill(folder.folder());
+      if (isZip(target)) {
+        pack(folder.folder(), target);
+      } else {
+        folder.moveFolderIntoPlace();
       }
-      Path files = folder.draft().resolve(FILES);
-      OutputFolder.makeBelow(folder.draft(), files);
-      List<WrittenFile> written = fill(files);
-      Path zip = folder.draft().resolve(FILES + ZIP);
-      PackedFolder.write(files, zip);
-      refuse(PackedFolder.differences(files, zip));
-      folder.moveFileIntoPlace(FILES + ZIP);
       return written;
     } catch (IOException e) {
       throw new RejectedException(List.of(Refusal.of(target, e)));
+    }
+  }
+
+  private static void pack(Path files, Path target) throws IOException, HandoffException {
+    try (Draft packed = Draft.beside(target)) {
+      Path zip = packed.folder().resolve(target.toAbsolutePath().normalize().getFileName());
+      PackedFolder.write(files, zip);
+      refuse(PackedFolder.differences(files, zip));
+      packed.moveFilesIntoPlace();
     }
   }
 
@@ -133,7 +127,7 @@ public final class ApplicatorFolder {
     List<HandoffFile> tables = new ArrayList<>();
     for (String crop : layout.spraying().crops()) {
       for (Format format : FORMATS) {
-        String name = "/" + crop + HandoffFile.ending(format);
+        String name = "/" + crop + TableFormat.ending(format);
         add(tables, Handoff.SPRAYING + name, format, SprayTable.areas(layout, spray.areas(), crop));
         add(tables, Handoff.SPRAY_LINES + name, format, SprayTable.lines(layout, crop));
       }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.coverage.CoverageValidator;
@@ -26,6 +27,9 @@ public final class FolderCheck {
 
   /** How far the areas of the zones may be from the field's, as a share. */
   private static final double AREA_TOLERANCE = 1e-6;
+
+  /** How far the field's area in summary.json, with its 4 decimals, is from what it was, in m2. */
+  private static final double SUMMARY_ROUNDING = 0.00005;
 
   private final Path folder;
   private final Faults faults = new Faults();
@@ -105,7 +109,7 @@ public final class FolderCheck {
 
   private void checkTables(WrittenSummary summary) {
     try {
-      FeatureTable plan = HandoffFile.reader(Format.GEOJSON).read(folder.resolve(PLAN));
+      FeatureTable plan = TableFormat.reader(Format.GEOJSON).read(folder.resolve(PLAN));
       checkCoverage(plan, summary.areaSquareMetres());
       PlantingCheck planting = new PlantingCheck(plan);
       List<String> missing = planting.missingInPlan();
@@ -116,9 +120,9 @@ public final class FolderCheck {
       for (WrittenFile file : summary.files()) {
         for (Format format : HandoffFile.ofOneTable(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
-              && file.path().endsWith(HandoffFile.ending(format))) {
+              && file.path().endsWith(TableFormat.ending(format))) {
             planting
-                .differences(HandoffFile.reader(format).read(folder.resolve(file.path())))
+                .differences(TableFormat.reader(format).read(folder.resolve(file.path())))
                 .forEach(what -> damaged(file.path(), what));
           }
         }
@@ -141,8 +145,10 @@ public final class FolderCheck {
             : plan.features().stream()
                 .mapToDouble(f -> f.values().get(column) instanceof Double area ? area : 0)
                 .sum();
-    if (Math.abs(sum - fieldArea) > AREA_TOLERANCE * fieldArea) {
-      damaged(PLAN, "the zones are " + sum + " m2, the field " + fieldArea + " m2");
+    if (Math.abs(sum - fieldArea) > AREA_TOLERANCE * fieldArea + SUMMARY_ROUNDING) {
+      damaged(
+          PLAN,
+          String.format(Locale.ROOT, "the zones are %.4f m2, the field %.4f m2", sum, fieldArea));
     }
   }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.prescription.draft.Draft;
+import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.paper.PaperFiles;
@@ -21,6 +23,7 @@ import org.lynchet.prescription.zone.FieldLayout;
 public final class Handoff {
   static final String SPRAYING = "spraying";
   static final String SPRAY_LINES = SPRAYING + "/lines";
+  private static final String PASSES = "guidance/passes.geojson";
   static final String HEADLAND_PASSES = "guidance/headland.geojson";
 
   private final FieldLayout layout;
@@ -55,9 +58,9 @@ public final class Handoff {
    * @throws HandoffException if a file does not read back as meant; the place is as it was
    */
   public List<WrittenFile> write(Path target) throws RejectedException, HandoffException {
-    try (OutputFolder folder = OutputFolder.beginFor(target)) {
-      List<WrittenFile> files = fill(folder.draft());
-      folder.moveIntoPlace();
+    try (Draft draft = Draft.beside(target)) {
+      List<WrittenFile> files = fill(draft.folder());
+      draft.moveFolderIntoPlace();
       return files;
     } catch (IOException e) {
       throw new RejectedException(List.of(Refusal.of(target, e)));
@@ -110,7 +113,7 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format),
+                FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format),
                 format,
                 PlantingTable.of(layout, crop)));
       }
@@ -119,18 +122,20 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                SPRAYING + "/" + crop + HandoffFile.ending(format),
+                SPRAYING + "/" + crop + TableFormat.ending(format),
                 format,
                 SprayTable.areas(layout, layout.spraying().areas(), crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(
               new HandoffFile(
-                  SPRAY_LINES + "/" + crop + HandoffFile.ending(format), format, lines));
+                  SPRAY_LINES + "/" + crop + TableFormat.ending(format), format, lines));
         }
       }
     }
-    tables.add(new HandoffFile("guidance/passes.geojson", Format.GEOJSON, PassTable.of(layout)));
+    if (!layout.passes().isEmpty()) {
+      tables.add(new HandoffFile(PASSES, Format.GEOJSON, PassTable.of(layout)));
+    }
     if (!layout.headlandPasses().isEmpty()) {
       tables.add(new HandoffFile(HEADLAND_PASSES, Format.GEOJSON, HeadlandPassTable.of(layout)));
     }

@@ -12,6 +12,7 @@ import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.FeatureWriter;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.geopackage.GeoPackage;
 import org.lynchet.formats.kml.Kml;
@@ -33,15 +34,13 @@ record LayeredFile(
     LayerWriter writer,
     Function<String, FeatureReader> reader)
     implements WholePlan {
-  private static final LocalDate NO_DATE = LocalDate.of(2000, 1, 1);
-
   /** Writes layers to a file. */
   interface LayerWriter {
     void write(List<FeatureTable> tables, Path file) throws IOException;
   }
 
   static LayeredFile geoPackage(FieldLayout layout) {
-    LocalDate date = Objects.requireNonNullElse(layout.plan().date(), NO_DATE);
+    LocalDate date = Objects.requireNonNullElse(layout.plan().date(), FeatureWriter.NO_DATE);
     return new LayeredFile(
         "plan.gpkg",
         "the same with passes and boundary, for a GIS (GeoPackage)",

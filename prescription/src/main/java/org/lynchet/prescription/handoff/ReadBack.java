@@ -14,7 +14,7 @@ import org.lynchet.formats.FeatureTable;
  * Compares a table that was read back with the one that was meant: columns, count, every value to
  * the decimals that the column keeps, every vertex to 1e-9 degree.
  */
-public final class ReadBack {
+final class ReadBack {
   private static final double VERTEX_DEGREES = 1e-9;
 
   private ReadBack() {}
@@ -24,8 +24,7 @@ public final class ReadBack {
    *
    * @param exactNumbers whether the format keeps numbers whole rather than to the column's decimals
    */
-  public static List<String> differences(
-      FeatureTable meant, FeatureTable read, boolean exactNumbers) {
+  static List<String> differences(FeatureTable meant, FeatureTable read, boolean exactNumbers) {
     List<String> found = new ArrayList<>();
     List<String> meantNames = meant.columns().stream().map(Column::name).toList();
     List<String> readNames = read.columns().stream().map(Column::name).toList();

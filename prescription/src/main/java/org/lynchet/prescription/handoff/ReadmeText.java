@@ -20,7 +20,7 @@ final class ReadmeText {
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
-        String path = FolderCheck.PLANTING + "/" + crop + HandoffFile.ending(format);
+        String path = FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format);
         text.append(
             "  %-24s prescription for planting %s%s%n"
                 .formatted(
@@ -32,7 +32,9 @@ final class ReadmeText {
     }
     plans.forEach(plan -> text.append(plan.readme()));
     text.append(SprayText.files(layout));
-    text.append("  guidance/passes.geojson  the line that each pass drives, pass by pass\n");
+    if (!layout.passes().isEmpty()) {
+      text.append("  guidance/passes.geojson  the line that each pass drives, pass by pass\n");
+    }
     if (!layout.headlandPasses().isEmpty()) {
       text.append(
           """

@@ -9,6 +9,7 @@ import org.lynchet.formats.Fault;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet;
+import org.lynchet.prescription.draft.Draft;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.taskdata.RateTable;
@@ -32,7 +33,7 @@ record TaskDataFiles(TaskSet set, String rates) implements WholePlan {
   @Override
   public void write(Path folder) throws IOException {
     Path below = folder.resolve(FOLDER);
-    OutputFolder.makeBelow(folder, below);
+    Draft.makeBelow(folder, below);
     TaskData.write(set, below);
   }
 

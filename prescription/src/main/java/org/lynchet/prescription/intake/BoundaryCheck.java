@@ -10,20 +10,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
-import org.lynchet.geometry.coverage.FieldShape;
-import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.PlannedField;
 
 /** Makes one valid boundary of the features of a table. */
 final class BoundaryCheck {
-  /** The largest extent of a field in metres. */
-  private static final double LARGEST = 20_000;
-
-  /** The highest latitude: within a degree of a pole headings turn too fast. */
-  private static final double HIGHEST_LATITUDE = 89;
-
   private final PlannedField field;
   private final Faults faults;
   private final List<Warning> warnings;
@@ -40,7 +32,7 @@ final class BoundaryCheck {
     List<Geometry> areas = new ArrayList<>();
     for (int i = 0; i < table.features().size(); i++) {
       Feature feature = table.features().get(i);
-      Geometry polygons = AreaRepair.polygonsOf(feature.geometry());
+      Geometry polygons = FieldOutline.polygonsOf(feature.geometry());
       if (!polygons.isEmpty() && checkPlace(polygons, i)) {
         checkValid(polygons, i).ifPresent(areas::add);
       }
@@ -73,7 +65,7 @@ final class BoundaryCheck {
             "check the coordinate system of the file, and that x is longitude");
         return false;
       }
-      if (Math.abs(at.y) > HIGHEST_LATITUDE) {
+      if (Math.abs(at.y) > FieldOutline.HIGHEST_LATITUDE) {
         fault(
             String.format(Locale.ROOT, "vertex %d is within 1 degree of a pole", v + 1),
             place(feature),
@@ -115,8 +107,8 @@ final class BoundaryCheck {
           "draw the field's outline again");
       return Optional.empty();
     }
-    double before = Math.abs(squareMetres(polygons, repaired));
-    double after = squareMetres(repaired, repaired);
+    double before = Math.abs(FieldOutline.squareMetres(polygons, repaired));
+    double after = FieldOutline.squareMetres(repaired, repaired);
     warnings.add(
         new Warning(
             Warning.Code.BOUNDARY_REPAIRED,
@@ -131,12 +123,6 @@ final class BoundaryCheck {
     return Optional.of(repaired);
   }
 
-  private static double squareMetres(Geometry area, Geometry around) {
-    Coordinate at = around.getEnvelopeInternal().centre();
-    OffsetFrame frame = OffsetFrame.onHeading(FieldIntake.planeAround(around), at, 0);
-    return FieldShape.of(area, frame).areaSquareMetres();
-  }
-
   private boolean checkSize(Geometry whole) {
     Envelope box = whole.getEnvelopeInternal();
     if (box.getWidth() > 180) {
@@ -147,12 +133,8 @@ final class BoundaryCheck {
           "plan the two sides as two fields");
       return false;
     }
-    double middle = Math.toRadians(box.centre().y);
-    double metresPerDegree = Math.PI / 180 * 6_371_008.8;
-    double across =
-        Math.max(
-            box.getWidth() * metresPerDegree * Math.cos(middle), box.getHeight() * metresPerDegree);
-    if (across > LARGEST) {
+    double across = FieldOutline.metresAcross(whole);
+    if (across > FieldOutline.LARGEST_METRES) {
       fault(
           String.format(Locale.ROOT, "the boundary is %.1f km across", across / 1000),
           "",

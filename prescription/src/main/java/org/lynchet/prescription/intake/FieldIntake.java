@@ -33,7 +33,7 @@ public final class FieldIntake {
   public static FieldData read(Plan plan) throws RejectedException {
     Faults faults = new Faults();
     List<Warning> warnings = new ArrayList<>();
-    InputTables tables = new InputTables(plan.file(), faults, warnings);
+    InputTables tables = new InputTables(NamedBy.plan(plan.file()), faults, warnings);
     Areas areas = readAreas(tables, plan.field(), faults, warnings);
     Optional<? extends Guidance> guidance =
         plan.guidance().line() instanceof AlongCurve planned
@@ -81,7 +81,7 @@ public final class FieldIntake {
   /** Adds the faults of the files that the field names: for a plan that has faults elsewhere. */
   public static void check(String planFile, PlannedField field, Faults faults) {
     List<Warning> warnings = new ArrayList<>();
-    readAreas(new InputTables(planFile, faults, warnings), field, faults, warnings);
+    readAreas(new InputTables(NamedBy.plan(planFile), faults, warnings), field, faults, warnings);
   }
 
   private record Areas(

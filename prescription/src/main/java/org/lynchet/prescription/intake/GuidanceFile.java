@@ -2,14 +2,10 @@ package org.lynchet.prescription.intake;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.formats.FormatException;
-import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.prescription.fault.Faults;
@@ -23,7 +19,6 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 /** Takes the AB line out of the task data that a plan names. */
 final class GuidanceFile {
   private static final String KEY = "guidance.ab-line.file";
-  private static final int MOST_LISTED = 20;
 
   private final Plan plan;
   private final InputTables tables;
@@ -45,33 +40,11 @@ final class GuidanceFile {
       Optional<Path> file = tables.find(part.file(), KEY);
       return file.isEmpty()
           ? Optional.empty()
-          : choose(TaskData.read(file.get()), part.part()).flatMap(this::straight);
+          : straight(TaskDataLine.choose(file.get(), part.part(), place()));
     } catch (FormatException e) {
       faults.addAll(e);
       return Optional.empty();
     }
-  }
-
-  private Optional<TaskSet.Line> choose(TaskSet set, String id) {
-    List<TaskSet.Line> lines = new ArrayList<>();
-    set.partFields().forEach(field -> lines.addAll(field.lines()));
-    List<TaskSet.Line> meant =
-        lines.stream().filter(line -> id.isEmpty() || line.id().equals(id)).toList();
-    if (meant.size() == 1) {
-      return Optional.of(meant.get(0));
-    }
-    fault(
-        id.isEmpty() || meant.size() > 1
-            ? (meant.isEmpty() ? "no" : meant.size()) + " guidance lines of that name in it"
-            : "no guidance line " + id + " in it",
-        lines.isEmpty()
-            ? "task data with a guidance line"
-            : lines.stream()
-                .limit(MOST_LISTED)
-                .map(line -> line.id() + " (" + kind(line) + " " + line.name() + ")")
-                .collect(Collectors.joining(", ")),
-        "name one after the file, as in taskdata.zip#GPN1");
-    return Optional.empty();
   }
 
   /** Machines steer by a straight line here: AB lines and A+ lines are, the others are not. */
@@ -84,14 +57,9 @@ final class GuidanceFile {
     if (line.kind() == Kind.A_PLUS && points.size() == 1 && heading != null && isHeading(heading)) {
       return Optional.of(new ThroughPoint(at(points.get(0)), heading.doubleValue() % 360));
     }
-    fault(
-        "guidance line "
-            + line.id()
-            + " is no straight line: "
-            + kind(line)
-            + " of "
-            + points.size()
-            + " points",
+    faults.add(
+        TaskDataLine.told(line, "no straight line"),
+        place(),
         "an AB line of 2 different points, or an A+ line of a point and a heading of 0 to 360",
         "choose another line, or give the AB line by points; a curve goes under guidance.curve");
     return Optional.empty();
@@ -101,15 +69,11 @@ final class GuidanceFile {
     return heading.signum() >= 0 && heading.compareTo(BigDecimal.valueOf(360)) <= 0;
   }
 
-  private static String kind(TaskSet.Line line) {
-    return line.kind() == Kind.A_PLUS ? "A+" : line.kind().name().toLowerCase(Locale.ROOT);
-  }
-
   private static Position at(Coordinate point) {
     return new Position(point.x, point.y);
   }
 
-  private void fault(String what, String allowed, String next) {
-    faults.add(what, plan.file() + " " + KEY, allowed, next);
+  private String place() {
+    return plan.file() + " " + KEY;
   }
 }

@@ -21,7 +21,8 @@ public final class InputTable {
    */
   public static FeatureTable read(String name, List<Warning> warnings) throws RejectedException {
     Faults faults = new Faults();
-    Optional<FeatureTable> table = new InputTables("convert", faults, warnings).read(name, "IN");
+    Optional<FeatureTable> table =
+        new InputTables(NamedBy.commandLine(), faults, warnings).read(name, "IN");
     faults.throwIfAny();
     return table.orElseThrow();
   }

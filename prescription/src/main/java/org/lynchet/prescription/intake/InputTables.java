@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
@@ -25,38 +26,39 @@ final class InputTables {
       ".geojson, .json, .shp, .csv, .kml, .kmz, .gpkg, .zip (of a shapefile or of task data) or"
           + " .xml (of task data)";
 
-  private final String planFile;
+  private final NamedBy namedBy;
   private final Faults faults;
   private final List<Warning> warnings;
 
-  InputTables(String planFile, Faults faults, List<Warning> warnings) {
-    this.planFile = planFile;
+  InputTables(NamedBy namedBy, Faults faults, List<Warning> warnings) {
+    this.namedBy = namedBy;
     this.faults = faults;
     this.warnings = warnings;
   }
 
   /** The table of a file, in longitude and latitude; empty if there were faults. */
   Optional<FeatureTable> read(String name, String key) {
-    return read(name, key, VertexCsv.reader());
+    return read(name, key, VertexCsv.reader(), TaskData::boundaryReader);
   }
 
   /** The same for a file of lines. */
   Optional<FeatureTable> readLines(String name, String key) {
-    return read(name, key, VertexCsv.lineReader());
+    return read(name, key, VertexCsv.lineReader(), TaskDataCurve::new);
   }
 
-  private Optional<FeatureTable> read(String name, String key, FeatureReader csv) {
+  private Optional<FeatureTable> read(
+      String name, String key, FeatureReader csv, Function<String, FeatureReader> taskData) {
     NamedPart named = NamedPart.of(name);
     Optional<Path> file = find(named.file(), key);
     if (file.isEmpty()) {
       return Optional.empty();
     }
     try {
-      Optional<FeatureReader> reader = reader(named, file.get(), csv);
+      Optional<FeatureReader> reader = reader(named, file.get(), csv, taskData);
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
-            planFile + " " + key,
+            namedBy.place() + key,
             ENDINGS,
             "save it as one of these");
         return Optional.empty();
@@ -75,41 +77,38 @@ final class InputTables {
   }
 
   /** The reader of a file by its ending; of a .zip, by what is in it. */
-  private static Optional<FeatureReader> reader(NamedPart named, Path file, FeatureReader csv)
+  private static Optional<FeatureReader> reader(
+      NamedPart named, Path file, FeatureReader csv, Function<String, FeatureReader> taskData)
       throws FormatException {
     return switch (named.ending()) {
       case ".geojson", ".json" -> Optional.of(GeoJson.reader());
       case ".shp" -> Optional.of(Shapefile.reader());
       case ".csv" -> Optional.of(csv);
       case ".zip" ->
-          Optional.of(
-              TaskData.isIn(file) ? TaskData.boundaryReader(named.part()) : Shapefile.reader());
+          Optional.of(TaskData.isIn(file) ? taskData.apply(named.part()) : Shapefile.reader());
       case ".kml", ".kmz" -> Optional.of(Kml.reader(named.part()));
       case ".gpkg" -> Optional.of(GeoPackage.reader(named.part()));
-      case ".xml" -> Optional.of(TaskData.boundaryReader(named.part()));
+      case ".xml" -> Optional.of(taskData.apply(named.part()));
       default -> Optional.empty();
     };
   }
 
-  /** The place of a file that a plan names, if there is such a file; else a fault is added. */
+  /** The place of a file, if there is such a file; else a fault is added. */
   Optional<Path> find(String name, String key) {
     try {
-      Path folder = Path.of(planFile).toAbsolutePath().getParent();
+      Path folder = namedBy.folder();
       Path file = folder == null ? Path.of(name) : folder.resolve(name);
       if (Files.isRegularFile(file)) {
         return Optional.of(file);
       }
       faults.add(
           (Files.exists(file) ? "not a file: " : "no such file: ") + name,
-          planFile + " " + key,
-          "a file, its path relative to the plan's folder",
+          namedBy.place() + key,
+          namedBy.allowed(),
           "check the name and where the file lies; looked for " + file);
     } catch (InvalidPathException e) {
       faults.add(
-          "not a file name: " + name,
-          planFile + " " + key,
-          "a file, its path relative to the plan's folder",
-          "check the name");
+          "not a file name: " + name, namedBy.place() + key, namedBy.allowed(), "check the name");
     }
     return Optional.empty();
   }

@@ -41,7 +41,7 @@ public final class NeighbourFiles {
   public static List<Neighbour> read(Plan plan, Geometry boundary, List<Warning> warnings)
       throws RejectedException {
     Faults faults = new Faults();
-    InputTables tables = new InputTables(plan.file(), faults, warnings);
+    InputTables tables = new InputTables(NamedBy.plan(plan.file()), faults, warnings);
     NeighbourFiles files = new NeighbourFiles(boundary, faults);
     files.checkEntrance(plan);
     List<Neighbour> neighbours = new ArrayList<>();

@@ -41,7 +41,7 @@ final class WaterwayCheck {
     boolean anyArea = false;
     boolean anyRefused = false;
     for (int i = 0; i < table.features().size(); i++) {
-      Geometry area = AreaRepair.polygonsOf(table.features().get(i).geometry());
+      Geometry area = FieldOutline.polygonsOf(table.features().get(i).geometry());
       if (!area.isEmpty()) {
         anyArea = true;
         Optional<Geometry> valid = valid(area, i + 1);
@@ -74,7 +74,7 @@ final class WaterwayCheck {
     }
     return areas.isEmpty()
         ? Optional.empty()
-        : Optional.of(AreaRepair.polygonsOf(UnaryUnionOp.union(areas)));
+        : Optional.of(FieldOutline.polygonsOf(UnaryUnionOp.union(areas)));
   }
 
   /** Whether an area has no inside in common with the field; it may still touch its edge. */

@@ -44,7 +44,7 @@ final class ZoneMapCheck {
     Map<String, List<Geometry>> areas = new LinkedHashMap<>();
     for (int i = 0; i < table.features().size(); i++) {
       Feature feature = table.features().get(i);
-      Geometry area = AreaRepair.polygonsOf(feature.geometry());
+      Geometry area = FieldOutline.polygonsOf(feature.geometry());
       if (!area.isEmpty()) {
         add(areas, area, name(feature.values().get(column.getAsInt())), i);
       }
@@ -64,7 +64,7 @@ final class ZoneMapCheck {
                     name,
                     parts.size() == 1
                         ? parts.get(0)
-                        : AreaRepair.polygonsOf(UnaryUnionOp.union(parts)))));
+                        : FieldOutline.polygonsOf(UnaryUnionOp.union(parts)))));
     return zones;
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.lynchet.geometry.strip.PatternStrip;
 import org.lynchet.geometry.strip.StripPattern;
+import org.lynchet.prescription.quantity.Length;
 
 /**
  * Lists the shifts of a pattern that are tried: each row position over one period, in steps of the
@@ -16,7 +17,6 @@ import org.lynchet.geometry.strip.StripPattern;
  * tried.
  */
 final class StartOffsets {
-  private static final double TENTHS_IN_A_METRE = 10_000;
   private static final int MOST_ROWS = 1000;
   private static final int MOST_EDGES = 500;
 
@@ -44,13 +44,13 @@ final class StartOffsets {
       tenths.add(tenths(minOffsetMetres - edges.get(i), period));
       tenths.add(tenths(maxOffsetMetres - edges.get(i), period));
     }
-    return tenths.stream().mapToDouble(t -> t / TENTHS_IN_A_METRE).toArray();
+    return tenths.stream().mapToDouble(t -> t / Length.TENTHS_IN_A_METRE).toArray();
   }
 
   /** A shift within half a period that comes to the same as any shift. */
   private static long tenths(double shift, double period) {
     double periods = Math.floor(shift / period + 0.5 - 1e-9);
-    return Math.round((shift - periods * period) * TENTHS_IN_A_METRE);
+    return Math.round((shift - periods * period) * Length.TENTHS_IN_A_METRE);
   }
 
   /** Offsets of the left edges of the passes of one period. */

@@ -38,19 +38,6 @@ final class NumberText {
     };
   }
 
-  /** Reads a number in a range, its ends with it. */
-  static ValueReader<Double> number(int least, int most) {
-    String allowed = "a number, " + least + " to " + most;
-    return (node, faults) -> {
-      Optional<Double> number = number(node, allowed, faults).map(BigDecimal::doubleValue);
-      if (number.isPresent() && !(number.get() >= least && number.get() <= most)) {
-        faults.add(node.place(), node.kind() + " is out of range", allowed, "correct the number");
-        return Optional.empty();
-      }
-      return number.map(n -> n + 0.0);
-    };
-  }
-
   /** Reads a number of degrees; the caller judges its range. */
   static ValueReader<Double> degrees(String allowed) {
     return (node, faults) -> number(node, allowed, faults).map(BigDecimal::doubleValue);
@@ -69,7 +56,7 @@ final class NumberText {
         faults.add(node.place(), node.kind() + " is out of range", allowed, "correct the number");
         return Optional.empty();
       }
-      return number;
+      return number.map(n -> n + 0.0); // no negative zero
     };
   }
 

@@ -19,7 +19,7 @@ final class PlacementSection {
   private static final double SUM_TOLERANCE = 0.0011;
 
   private static final int MOST_FACTOR = 1000;
-  private static final ValueReader<Double> FACTOR = NumberText.number(0, MOST_FACTOR);
+  private static final ValueReader<Double> FACTOR = NumberText.between(0, MOST_FACTOR);
 
   private PlacementSection() {}
 

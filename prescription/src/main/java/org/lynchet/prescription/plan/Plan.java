@@ -24,6 +24,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
  * @param setback how far spraying stays away from sides and neighbours
+ * @param budget the money
  */
 public record Plan(
     String file,
@@ -37,42 +38,22 @@ public record Plan(
     HandoffChoices handoff,
     FitChoices fit,
     ForecastChoices forecast,
-    PlannedSetback setback)
+    PlannedSetback setback,
+    PlannedBudget budget)
     implements Serializable {
-
-  /** A plan without setback. */
-  public Plan(
-      String file,
-      @Nullable LocalDate date,
-      PlannedField field,
-      PlannedGuidance guidance,
-      Map<String, Machine> machines,
-      @Nullable PlannedHeadland headland,
-      List<PlannedStrip> strips,
-      Map<String, Product> products,
-      HandoffChoices handoff,
-      FitChoices fit,
-      ForecastChoices forecast) {
-    this(
-        file,
-        date,
-        field,
-        guidance,
-        machines,
-        headland,
-        strips,
-        products,
-        handoff,
-        fit,
-        forecast,
-        PlannedSetback.NONE);
-  }
 
   /** Copies lists and maps, keeping their order. */
   public Plan {
     machines = Collections.unmodifiableMap(new LinkedHashMap<>(machines));
     strips = List.copyOf(strips);
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
+  }
+
+  /** The same plan along another line. */
+  public Plan withGuidance(PlannedGuidance line) {
+    return new Plan(
+        file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
+        setback, budget);
   }
 
   /** The same plan, written in other formats. */
@@ -88,6 +69,6 @@ public record Plan(
   private Plan with(HandoffChoices others) {
     return new Plan(
         file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
-        setback);
+        setback, budget);
   }
 }

@@ -35,6 +35,7 @@ final class PlanBinding {
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
     PlannedSetback setback = SetbackSection.read(keys);
     ForecastChoices forecast = ForecastSection.read(keys);
+    PlannedBudget budget = BudgetSection.read(keys, strips, productCrops);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
       return new PlanReading(null, field.orElse(null));
@@ -52,7 +53,8 @@ final class PlanBinding {
             handoff,
             fit,
             forecast,
-            setback);
+            setback,
+            budget);
     return new PlanReading(plan, plan.field());
   }
 

@@ -108,7 +108,13 @@ final class QuantityText<T> implements ValueReader<T> {
   private final double most;
   private final String range;
 
-  private QuantityText(
+  /**
+   * A reader of quantities in a range, both ends with it.
+   *
+   * @param inSi the number that is held against the range
+   * @param range the range in words
+   */
+  QuantityText(
       UnitKind kind,
       BiFunction<Double, String, T> make,
       ToDoubleFunction<T> inSi,
@@ -140,7 +146,8 @@ final class QuantityText<T> implements ValueReader<T> {
     }
     T quantity = make.apply(Double.parseDouble(form.group(1)), unit);
     double si = inSi.applyAsDouble(quantity);
-    if (text.startsWith("-") || !(si >= least && si <= most)) {
+    boolean belowNothing = least >= 0 && text.startsWith("-");
+    if (belowNothing || !(si >= least && si <= most)) {
       return refuse(node, faults, node.kind() + " is out of range", "correct the number");
     }
     return Optional.of(quantity);

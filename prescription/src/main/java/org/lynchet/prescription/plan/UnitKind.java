@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SpeedUnit;
 import org.lynchet.prescription.quantity.TimeUnit;
@@ -33,6 +34,16 @@ record UnitKind(String noun, List<String> symbols, String example) {
   static final UnitKind TIME =
       of("a time", Arrays.stream(TimeUnit.values()).map(TimeUnit::symbol), "20 s");
   static final UnitKind PERCENT = of("a share", Stream.of("%"), "95 %");
+  static final UnitKind GRAIN_PRICE =
+      of(
+          "a price of grain",
+          Arrays.stream(GrainUnit.values()).map(unit -> "/" + unit.symbol()),
+          "4.20 /bu");
+  static final UnitKind YIELD =
+      of("a yield", Arrays.stream(GrainUnit.values()).map(GrainUnit::yieldSymbol), "186 bu/ac");
+  static final UnitKind SEED_PRICE = of("a price of seed", Stream.of("/unit"), "280 /unit");
+  static final UnitKind HOURLY_COST = of("a cost of time", Stream.of("/h"), "150 /h");
+  static final UnitKind COST = of("a cost", Stream.of("/ac", "/ha", "/field"), "4.50 /ac");
 
   /** Spellings that people use, in lower case, and the one that a plan has. */
   private static final Map<String, String> OTHER_SPELLINGS =
@@ -66,6 +77,10 @@ record UnitKind(String noun, List<String> symbols, String example) {
           Map.entry("seconds", "s"),
           Map.entry("minute", "min"),
           Map.entry("minutes", "min"),
+          Map.entry("hour", "h"),
+          Map.entry("hr", "h"),
+          Map.entry("bushel", "bu"),
+          Map.entry("tonne", "t"),
           Map.entry("percent", "%"),
           Map.entry("per cent", "%"),
           Map.entry("pct", "%"));
@@ -76,7 +91,18 @@ record UnitKind(String noun, List<String> symbols, String example) {
 
   /** The kind that a unit is of. */
   static Optional<UnitKind> find(String symbol) {
-    return Stream.of(LENGTH, AREA, RATE, SPEED, TIME, PERCENT)
+    return Stream.of(
+            LENGTH,
+            AREA,
+            RATE,
+            SPEED,
+            TIME,
+            PERCENT,
+            GRAIN_PRICE,
+            YIELD,
+            SEED_PRICE,
+            HOURLY_COST,
+            COST)
         .filter(kind -> kind.symbols.contains(symbol))
         .findFirst();
   }
@@ -87,6 +113,8 @@ record UnitKind(String noun, List<String> symbols, String example) {
     String base = lower.substring(lower.lastIndexOf('/') + 1);
     String meant = OTHER_SPELLINGS.getOrDefault(base, base);
     String whole = OTHER_SPELLINGS.getOrDefault(lower, lower);
-    return Stream.of(whole, meant, "seeds/" + meant).filter(symbols::contains).findFirst();
+    return Stream.of(whole, meant, "seeds/" + meant, "/" + meant)
+        .filter(symbols::contains)
+        .findFirst();
   }
 }

@@ -10,7 +10,8 @@ import java.io.Serializable;
  */
 public record Length(double amount, LengthUnit unit) implements Serializable {
 
-  private static final double TENTHS_IN_A_METRE = 10_000;
+  /** Tenths of a millimetre, in which whole inches and feet are exact, in a metre. */
+  public static final double TENTHS_IN_A_METRE = 10_000;
 
   /** The length in metres. */
   public double metres() {

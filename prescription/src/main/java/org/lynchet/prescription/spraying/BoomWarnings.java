@@ -9,13 +9,12 @@ import java.util.stream.Collectors;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.swath.Swaths;
 
 /** Names the strips that a boom does not fit, those of one width and crop together. */
 final class BoomWarnings {
   private static final int MOST_NAMED = 12;
-  private static final double TENTHS_IN_A_METRE = 10_000;
-
   private final Map<Misfit, List<Integer>> strips = new LinkedHashMap<>();
 
   private record Misfit(String machine, String crop, Swaths swaths) {}
@@ -40,9 +39,9 @@ final class BoomWarnings {
             "%s in %s, strips of %.2f m (%s)",
             misfit.machine(),
             misfit.crop(),
-            swaths.stripWidth() / TENTHS_IN_A_METRE,
+            swaths.stripWidth() / Length.TENTHS_IN_A_METRE,
             named(numbers));
-    double off = Math.abs(swaths.mismatch()) / TENTHS_IN_A_METRE;
+    double off = Math.abs(swaths.mismatch()) / Length.TENTHS_IN_A_METRE;
     if (swaths.passes().size() > 1) {
       return new Warning(
           Warning.Code.SPRAY_OVERLAPS,

@@ -12,8 +12,6 @@ import org.lynchet.prescription.swath.Swaths;
 
 /** Divides strips among the passes of the sprayers of their crops. */
 final class StripBands {
-  private static final double TENTHS_IN_A_METRE = 10_000;
-
   private final Plan plan;
   private final CropSprayers sprayers;
   private final long tolerance;
@@ -42,7 +40,7 @@ final class StripBands {
 
   /** Where passes overlap, or leave something, the middle of that divides them. */
   private void divide(Strip strip, String crop, Sprayer sprayer, List<SprayedBand> bands) {
-    long width = Math.round((strip.rightMetres() - strip.leftMetres()) * TENTHS_IN_A_METRE);
+    long width = Math.round((strip.rightMetres() - strip.leftMetres()) * Length.TENTHS_IN_A_METRE);
     Swaths swaths = Swaths.inside(steered(sprayer), width, tolerance);
     boolean shut = swaths.reachesOver(tolerance);
     if (!swaths.isWithin(tolerance)) {
@@ -60,8 +58,6 @@ final class StripBands {
   }
 
   private static SteeredMachine steered(Sprayer sprayer) {
-    Length section = sprayer.section();
-    return new SteeredMachine(
-        sprayer.boom().tenthsOfMillimetre(), section == null ? 0 : section.tenthsOfMillimetre());
+    return SteeredMachine.of(sprayer.boom(), sprayer.section());
   }
 }

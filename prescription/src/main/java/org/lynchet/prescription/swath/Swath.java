@@ -1,6 +1,7 @@
 package org.lynchet.prescription.swath;
 
 import java.io.Serializable;
+import org.lynchet.prescription.quantity.Length;
 
 /**
  * One pass of a machine on a strip; places are measured from the strip's left edge, rightwards.
@@ -23,21 +24,19 @@ public record Swath(
     int shutOverOther)
     implements Serializable {
 
-  private static final double TENTHS_IN_A_METRE = 10_000;
-
   /** Left edge of what it covers, in metres from the strip's left edge. */
   public double leftMetres() {
-    return left / (scale * TENTHS_IN_A_METRE);
+    return left / (scale * Length.TENTHS_IN_A_METRE);
   }
 
   /** Right edge of what it covers, in metres from the strip's left edge. */
   public double rightMetres() {
-    return right / (scale * TENTHS_IN_A_METRE);
+    return right / (scale * Length.TENTHS_IN_A_METRE);
   }
 
   /** The middle of the machine, in metres from the strip's left edge. */
   public double centreMetres() {
-    return centre / (scale * TENTHS_IN_A_METRE);
+    return centre / (scale * Length.TENTHS_IN_A_METRE);
   }
 
   /** Whether it covers a place, the edges included. */

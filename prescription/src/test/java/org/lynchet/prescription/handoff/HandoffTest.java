@@ -82,6 +82,29 @@ class HandoffTest {
   }
 
   @Test
+  void aFieldThatIsAllHeadlandIsWrittenInEveryFormat() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean().headland(9, true).formats(Format.values()), out);
+    assertThat(Digests.filesBelow(out))
+        .contains("planting/corn.shp", "plan.gpkg", "plan.kml", "taskdata/TASKDATA.zip")
+        .doesNotContain("guidance/passes.geojson", "planting/soybean.shp");
+    assertThat(out.resolve("README.txt")).content().doesNotContain("guidance/passes.geojson");
+    assertThat(FolderCheck.check(out)).isPositive();
+  }
+
+  @Test
+  void aFieldOfSomeSquareMetresIsChecked() throws Exception {
+    // 10.0512435 m2: the four decimals of summary.json are 4.3e-6 of the field off.
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().plan(),
+            field("POLYGON ((0 0, 3.0925 0, 3.0925 3.2502, 0 3.2502, 0 0))"));
+    new Handoff(layout, Summary.of(layout), false).write(out);
+    assertThat(FolderCheck.check(out)).isPositive();
+  }
+
+  @Test
   void taskDataIsWrittenAndCheckedInBothVersions() throws Exception {
     for (Version version : Version.values()) {
       Path out = folder.resolve(version.name());

@@ -19,9 +19,11 @@ import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedGuidance;
 import org.lynchet.prescription.plan.PlannedHeadland;
+import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.quantity.Area;
@@ -187,7 +189,9 @@ final class SampleLayouts {
         Map.of(),
         new HandoffChoices(false, List.of()),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        PlannedSetback.NONE,
+        PlannedBudget.NONE);
   }
 
   private static Planter planter(String name, int rows, double inches) {

@@ -24,6 +24,7 @@ import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
@@ -73,6 +74,7 @@ public final class SamplePlans {
   private PlacementChoices placement = PlacementChoices.FIXED;
   private PlannedSetback setback = PlannedSetback.NONE;
   private TerminalLimits limits = TerminalLimits.NONE;
+  private PlannedBudget budget = PlannedBudget.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -235,6 +237,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Has that money. */
+  public SamplePlans budget(PlannedBudget money) {
+    budget = money;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -249,7 +257,8 @@ public final class SamplePlans {
         new HandoffChoices(offZones, formats, taskData, false, limits, null),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
-        setback);
+        setback,
+        budget);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */

@@ -1,4 +1,4 @@
-package org.lynchet.prescription.handoff;
+package org.lynchet.prescription.draft;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -8,17 +8,20 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import org.lynchet.formats.Fault;
 
-/** Tells in words why the file system did not let the output folder be written. */
-final class Refusal {
+/** Tells in words why the file system did not let files be written. */
+public final class Refusal {
   private Refusal() {}
 
-  /** The fault of an output folder that could not be written; its place is as it was. */
-  static Fault of(Path target, IOException refused) {
+  /** The fault of a folder or file that could not be written; its place is as it was. */
+  public static Fault of(Path target, IOException refused) {
     return new Fault(
         "cannot write: " + reason(refused),
         target.toString(),
         "a folder that you may write to, on a disk with room",
-        "make room there, or choose another folder with --out; nothing was changed");
+        refused.getSuppressed().length == 0
+            ? "make room there, or choose another place; nothing was changed"
+            : "what was there is in a hidden folder beside, whose name ends in -old- and a number:"
+                + " move it back");
   }
 
   /** The system's own words where it has any, such as "No space left on device". */
