@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
     },
     footerHeading = "%nExamples:%n",
     footer = {
-      "  lynchet handoff sandhill-east.yaml --to applicator           sandhill-east-applicator.zip beside it",
-      "  lynchet handoff sandhill-east.yaml --to applicator --out usb/spray   as a folder",
+      "  lynchet handoff sandhill-east.yaml --to applicator              a .zip beside the plan",
+      "  lynchet handoff sandhill-east.yaml --to applicator --out spray  a folder",
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

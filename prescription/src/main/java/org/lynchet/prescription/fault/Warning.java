@@ -51,6 +51,8 @@ public record Warning(Code code, String text) implements Serializable {
     NOTHING_PLANTED,
     /** Vertices of zones were left out on request. */
     ZONES_THINNED,
+    /** No part of the boundary faces a side that has a setback. */
+    SETBACK_WITHOUT_SIDE,
     /** A planting file goes beyond what the plan says that the terminal takes. */
     TERMINAL_LIMIT
   }

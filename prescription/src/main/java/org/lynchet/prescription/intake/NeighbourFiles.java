@@ -16,11 +16,12 @@ import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.setback.Neighbour;
 
-/** Reads the lines and areas of the neighbours that a plan names. */
+/** Reads the lines and areas of the neighbours that a plan names, and checks its entrance. */
 public final class NeighbourFiles {
   private final Geometry boundary;
   private final Faults faults;
@@ -42,6 +43,7 @@ public final class NeighbourFiles {
     Faults faults = new Faults();
     InputTables tables = new InputTables(NamedBy.plan(plan.file()), faults, warnings);
     NeighbourFiles files = new NeighbourFiles(boundary, faults);
+    files.checkEntrance(plan);
     List<Neighbour> neighbours = new ArrayList<>();
     plan.setback()
         .neighbours()
@@ -53,6 +55,21 @@ public final class NeighbourFiles {
                     .ifPresent(neighbours::add));
     faults.throwIfAny();
     return neighbours;
+  }
+
+  private void checkEntrance(Plan plan) {
+    Position at = plan.field().entrance();
+    if (at == null) {
+      return;
+    }
+    double metres = NearField.metresFrom(boundary, at.longitudeDegrees(), at.latitudeDegrees());
+    if (metres > NearField.FARTHEST) {
+      fault(
+          plan.file() + " field.entrance",
+          String.format(Locale.ROOT, "the entrance is %.0f km from the field", metres / 1000),
+          "a place at most 10 km from the field; longitude first, then latitude",
+          "check both numbers and their order");
+    }
   }
 
   private Optional<Neighbour> neighbour(
@@ -106,7 +123,7 @@ public final class NeighbourFiles {
     return nearest;
   }
 
-  private void fault(String file, String what, String allowed, String next) {
-    faults.add(what, file, allowed, next);
+  private void fault(String where, String what, String allowed, String next) {
+    faults.add(what, where, allowed, next);
   }
 }

@@ -48,7 +48,7 @@ final class SprayRecord {
     sheet.text(
         "To be filled in by the licensed applicator. Planned for spraying: " + area + ".",
         LEFT,
-        LEFT + 32,
+        LEFT + 34,
         SIZE);
     double y = LEFT + 40;
     for (List<String> row : ASKED) {

@@ -19,7 +19,7 @@ public final class Sheet {
   public static final double MARGIN = 28;
 
   /** Sizes of titles, the largest that fits is taken. */
-  private static final double[] TITLES = {22, 16, 12};
+  private static final double[] TITLES = {22, 18, 15, 13};
 
   private static final double TITLE_BASELINE = 17;
 

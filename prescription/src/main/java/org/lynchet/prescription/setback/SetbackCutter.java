@@ -2,6 +2,7 @@ package org.lynchet.prescription.setback;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
@@ -14,6 +15,7 @@ import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.setback.SprayPlan.SetAside;
 import org.lynchet.prescription.spraying.SprayedArea;
@@ -36,6 +38,7 @@ final class SetbackCutter {
   private final List<Neighbour> neighbours;
   private final List<SprayedArea> areas = new ArrayList<>();
   private final List<SetAside> setAside = new ArrayList<>();
+  private final List<Warning> warnings = new ArrayList<>();
 
   SetbackCutter(FieldLayout layout, List<Neighbour> neighbours) {
     this.layout = layout;
@@ -51,11 +54,11 @@ final class SetbackCutter {
       }
     }
     if (within.isEmpty()) {
-      return new SprayPlan(layout.spraying().areas(), List.of(), neighbours);
+      return new SprayPlan(layout.spraying().areas(), List.of(), neighbours, warnings);
     }
     PreparedGeometry setback = PreparedGeometryFactory.prepare(UnaryUnionOp.union(within));
     layout.spraying().areas().forEach(area -> cut(area, setback));
-    return new SprayPlan(areas, setAside, neighbours);
+    return new SprayPlan(areas, setAside, neighbours, warnings);
   }
 
   private void addSides(List<Geometry> within) {
@@ -67,12 +70,26 @@ final class SetbackCutter {
         .sides()
         .forEach(
             (side, distance) -> {
+              if (!sides.containsKey(side)) {
+                warnings.add(withoutSide(side));
+              }
               for (Geometry line : sides.getOrDefault(side, List.of())) {
                 if (distance.metres() > 0) {
                   within.add(around(line, distance.metres()));
                 }
               }
             });
+  }
+
+  private static Warning withoutSide(Side side) {
+    String word = side.name().toLowerCase(Locale.ROOT);
+    return new Warning(
+        Warning.Code.SETBACK_WITHOUT_SIDE,
+        "setback.sides."
+            + word
+            + " sets nothing aside: no part of the boundary faces "
+            + word
+            + " within 45 degrees; name the side that it faces, or the neighbour there");
   }
 
   private static Geometry around(Geometry shape, double distance) {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.setback;
 import java.io.Serializable;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.spraying.SprayedArea;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -13,9 +14,13 @@ import org.lynchet.prescription.zone.FieldLayout;
  *     less what is set aside
  * @param setAside what is set aside, with the crop that grows there
  * @param neighbours the neighbours that the plan names
+ * @param warnings setbacks that set nothing aside
  */
 public record SprayPlan(
-    List<SprayedArea> areas, List<SetAside> setAside, List<Neighbour> neighbours)
+    List<SprayedArea> areas,
+    List<SetAside> setAside,
+    List<Neighbour> neighbours,
+    List<Warning> warnings)
     implements Serializable {
 
   /** Copies the lists. */
@@ -23,6 +28,7 @@ public record SprayPlan(
     areas = List.copyOf(areas);
     setAside = List.copyOf(setAside);
     neighbours = List.copyOf(neighbours);
+    warnings = List.copyOf(warnings);
   }
 
   /**

@@ -62,11 +62,9 @@ public record ApplicatorHandoff(
           "add one, such as sprayer: {kind: sprayer, boom: 90 ft, section: 10 ft}");
     }
     faults.throwIfAny();
-    return new ApplicatorHandoff(
-        layout,
-        SprayPlan.of(layout, neighbours.orElseThrow()),
-        prepared.summary().areaUnit(),
-        warnings);
+    SprayPlan spray = SprayPlan.of(layout, neighbours.orElseThrow());
+    warnings.addAll(spray.warnings());
+    return new ApplicatorHandoff(layout, spray, prepared.summary().areaUnit(), warnings);
   }
 
   /**

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.quantity.Length;
@@ -118,6 +119,23 @@ class SprayPlanTest {
     SprayPlan plan = SprayPlan.of(layout, List.of(school));
     assertThat(plan.areas()).isEqualTo(layout.spraying().areas());
     assertThat(plan.neighbours()).containsExactly(school);
+  }
+
+  /** A steep triangle on its base faces east, west and south. */
+  @Test
+  void aSideThatNothingFacesIsTold() throws Exception {
+    FieldLayout triangle =
+        FieldLayout.of(
+            cornAndSoybean()
+                .sprayer(90, 10.0)
+                .setback(
+                    new PlannedSetback(
+                        Map.of(Side.NORTH, new Length(10, LengthUnit.METRE)), Map.of()))
+                .plan(),
+            field("POLYGON ((0 0, 90 0, 45 300, 0 0))"));
+    assertThat(SprayPlan.of(triangle, List.of()).warnings())
+        .extracting(Warning::code)
+        .containsExactly(Warning.Code.SETBACK_WITHOUT_SIDE);
   }
 
   @Test
