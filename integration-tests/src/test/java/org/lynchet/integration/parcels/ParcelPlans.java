@@ -3,6 +3,7 @@ package org.lynchet.integration.parcels;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -66,6 +67,7 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         Map.of(),
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        CompareChoices.DEFAULT);
   }
 }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       FitCommand.class,
       LightCommand.class,
+      CompareCommand.class,
       CheckCommand.class,
       ConvertCommand.class,
       GenerateCompletion.class
@@ -28,6 +29,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  lynchet fit sandhill-east.yaml",
       "  lynchet light sandhill-east.yaml",
+      "  lynchet compare sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",
       "  lynchet check to-planter",

@@ -23,6 +23,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param handoff what is written
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
+ * @param compare what is compared
  */
 public record Plan(
     String file,
@@ -35,7 +36,8 @@ public record Plan(
     Map<String, Product> products,
     HandoffChoices handoff,
     FitChoices fit,
-    ForecastChoices forecast)
+    ForecastChoices forecast,
+    CompareChoices compare)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */
@@ -49,6 +51,14 @@ public record Plan(
   public Plan withFormats(List<HandoffChoices.Format> formats) {
     HandoffChoices others = handoff.withFormats(formats);
     return new Plan(
-        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast);
+        file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
+        compare);
+  }
+
+  /** The same plan with another pattern. */
+  public Plan withStrips(List<PlannedStrip> others) {
+    return new Plan(
+        file, date, field, guidance, machines, headland, others, products, handoff, fit, forecast,
+        compare);
   }
 }

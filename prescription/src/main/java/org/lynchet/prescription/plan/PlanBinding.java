@@ -34,6 +34,7 @@ final class PlanBinding {
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
     ForecastChoices forecast = ForecastSection.read(keys);
+    CompareChoices compare = CompareSection.read(keys);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
       return new PlanReading(null, field.orElse(null));
@@ -50,7 +51,8 @@ final class PlanBinding {
             products,
             handoff,
             fit,
-            forecast);
+            forecast,
+            compare);
     return new PlanReading(plan, plan.field());
   }
 

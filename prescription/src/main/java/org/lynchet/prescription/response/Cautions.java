@@ -3,7 +3,7 @@ package org.lynchet.prescription.response;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 
 /** Says what a forecast is not. */
-final class Cautions {
+public final class Cautions {
   private static final String DRY_NEXT =
       """
       Dry-season warning: gains at the tall crop's edge can vanish in a drought, mostly on its sunny
@@ -26,7 +26,7 @@ final class Cautions {
   private Cautions() {}
 
   /** The cautions for a season; the dry-season warning is always among them. */
-  static String text(Season season) {
+  public static String text(Season season) {
     return (season == Season.DRY ? DRY_NOW : DRY_NEXT) + REST;
   }
 }

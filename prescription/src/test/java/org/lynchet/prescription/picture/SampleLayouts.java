@@ -15,6 +15,7 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -187,7 +188,8 @@ final class SampleLayouts {
         Map.of(),
         new HandoffChoices(false, List.of()),
         FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        ForecastChoices.DEFAULT,
+        CompareChoices.DEFAULT);
   }
 
   private static Planter planter(String name, int rows, double inches) {

@@ -100,6 +100,7 @@ final class PlanTexts {
           short-106: {height: 67 in}
         response:
           soybean: {typical: 0.3, low: 0.1, high: 0.5}
+      compare: {headings: {from: 37.5, to: 50, step: 12.5}, border-rows: 3}
       date: 2027-04-20
       """;
 

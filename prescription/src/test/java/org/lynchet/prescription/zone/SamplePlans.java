@@ -18,6 +18,7 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -69,6 +70,9 @@ public final class SamplePlans {
   private List<Format> formats = Format.DEFAULT;
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
+  private FitChoices fit = FitChoices.DEFAULT;
+  private ForecastChoices forecast = ForecastChoices.DEFAULT;
+  private CompareChoices compare = CompareChoices.DEFAULT;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -219,6 +223,24 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Searches no wider strips. */
+  public SamplePlans widest(double feet) {
+    fit = new FitChoices(new Length(feet, LengthUnit.FOOT), FitChoices.DEFAULT.tolerance());
+    return this;
+  }
+
+  /** Forecasts by this. */
+  public SamplePlans forecast(ForecastChoices choices) {
+    forecast = choices;
+    return this;
+  }
+
+  /** Compares this. */
+  public SamplePlans compare(CompareChoices choices) {
+    compare = choices;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -231,8 +253,9 @@ public final class SamplePlans {
         strips,
         products,
         new HandoffChoices(offZones, formats, taskData),
-        FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT);
+        fit,
+        forecast,
+        compare);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */
