@@ -8,6 +8,7 @@ import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
@@ -68,6 +69,7 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         new HandoffChoices(true, List.of(HandoffChoices.Format.GEOJSON)),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
+        PlannedBudget.NONE,
         CompareChoices.DEFAULT);
   }
 }

@@ -1,19 +1,18 @@
 package org.lynchet.prescription.budget;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.lynchet.prescription.quantity.Spread;
 
 /**
  * Lists the numbers of a budget that are not known for sure, and adds the budget up for any values
- * of them: each crop's change of yield, then its price, in the crops' order; the cost of an hour
- * last.
+ * of them: each crop's yield in blocks, its change, then its price, in the crops' order; the cost
+ * of an hour last.
  */
 final class BudgetInputs {
 
   /** One uncertain number. */
-  record Input(String name, Spread spread) {}
+  record Input(BudgetInput name, Spread spread) {}
 
   private final BudgetFacts facts;
   private final List<Input> inputs = new ArrayList<>();
@@ -21,12 +20,13 @@ final class BudgetInputs {
   BudgetInputs(BudgetFacts facts) {
     this.facts = facts;
     for (CropChange crop : facts.crops()) {
-      inputs.add(new Input("change of yield, " + crop.crop(), crop.yieldChange()));
-      inputs.add(new Input("price, " + crop.crop(), crop.price()));
+      inputs.add(new Input(BudgetInput.yieldInBlocks(crop.crop()), crop.yieldInBlocks()));
+      inputs.add(new Input(BudgetInput.yieldChange(crop.crop()), crop.yieldChange()));
+      inputs.add(new Input(BudgetInput.price(crop.crop()), crop.price()));
     }
     Spread hour = facts.machineCost();
     if (hour != null) {
-      inputs.add(new Input("cost of an hour", hour));
+      inputs.add(new Input(BudgetInput.HOUR, hour));
     }
   }
 
@@ -39,29 +39,34 @@ final class BudgetInputs {
     return inputs.stream().mapToDouble(input -> input.spread().typical()).toArray();
   }
 
-  /** The budget at values of the inputs, one for each in their order. */
-  PartialBudget budget(double[] values) {
-    List<BudgetLine> addedReturns = new ArrayList<>();
-    List<BudgetLine> reducedReturns = new ArrayList<>();
-    List<BudgetLine> reducedCosts = new ArrayList<>();
-    List<BudgetLine> addedCosts = new ArrayList<>(facts.extraCosts());
-    int at = 0;
+  /**
+   * What each item does to the net, in the order of the inputs, then seed, then extra costs. An
+   * item is a product of its inputs, no two items have one in common, and so each of them is at its
+   * lowest and highest where its inputs are at theirs.
+   */
+  List<NetItem> items() {
+    List<NetItem> items = new ArrayList<>();
     for (CropChange crop : facts.crops()) {
-      double grain = crop.grainInBlocks() * values[at++];
-      put(crop.crop() + ", change of yield", grain * values[at++], addedReturns, reducedReturns);
+      Spread grain = crop.yieldChange().times(crop.yieldInBlocks());
+      items.add(
+          new NetItem(
+              crop.crop() + ", change of yield",
+              NetItem.Kind.RETURN,
+              grain.times(crop.price()).times(crop.areas())));
     }
-    put("seed", facts.moreSeed(), addedCosts, reducedCosts);
-    if (facts.machineCost() != null) {
-      put("time in the field", facts.moreHours() * values[at], addedCosts, reducedCosts);
+    Spread hour = facts.machineCost();
+    if (hour != null) {
+      items.add(
+          new NetItem("time in the field", NetItem.Kind.COST, hour.times(-facts.moreHours())));
     }
-    return new PartialBudget(addedReturns, reducedCosts, reducedReturns, addedCosts);
-  }
-
-  private static void put(
-      String item, double amount, List<BudgetLine> ifMore, List<BudgetLine> ifLess) {
-    if (amount != 0) {
-      (amount > 0 ? ifMore : ifLess).add(BudgetLine.of(item, Math.abs(amount)));
+    items.add(new NetItem("seed", NetItem.Kind.COST, Spread.exactly(-facts.moreSeed())));
+    for (BudgetLine extra : facts.extraCosts()) {
+      items.add(
+          new NetItem(
+              extra.item(), NetItem.Kind.COST, Spread.exactly(-extra.amount().doubleValue())));
     }
+    items.removeIf(NetItem::isNothing);
+    return items;
   }
 
   /** The change of net at values of the inputs, not rounded; linear in each of them. */
@@ -69,7 +74,7 @@ final class BudgetInputs {
     double net = -facts.moreSeed();
     int at = 0;
     for (CropChange crop : facts.crops()) {
-      net += crop.grainInBlocks() * values[at++] * values[at++];
+      net += crop.areas() * values[at++] * values[at++] * values[at++];
     }
     if (facts.machineCost() != null) {
       net -= facts.moreHours() * values[at];
@@ -78,36 +83,5 @@ final class BudgetInputs {
       net -= extra.amount().doubleValue();
     }
     return net;
-  }
-
-  /**
-   * The change of net: typical, and the least and the most within the spreads. Net is linear in
-   * each input and a crop's inputs meet no other's, so each crop is at one of its four corners.
-   */
-  Spread netSpread() {
-    double fixed = net(new double[inputs.size()]);
-    double least = fixed;
-    double most = fixed;
-    for (CropChange crop : facts.crops()) {
-      Spread change = crop.yieldChange();
-      Spread price = crop.price();
-      double[] corners = {
-        change.low() * price.low(),
-        change.low() * price.high(),
-        change.high() * price.low(),
-        change.high() * price.high()
-      };
-      Arrays.sort(corners);
-      least += crop.grainInBlocks() * corners[0];
-      most += crop.grainInBlocks() * corners[3];
-    }
-    Spread hour = facts.machineCost();
-    if (hour != null) {
-      double hours = facts.moreHours();
-      least -= Math.max(hours * hour.low(), hours * hour.high());
-      most -= Math.min(hours * hour.low(), hours * hour.high());
-    }
-    double typical = net(typical());
-    return new Spread(Math.min(least, typical), typical, Math.max(most, typical));
   }
 }

@@ -10,7 +10,7 @@ import org.lynchet.prescription.quantity.Spread;
  * @param crop the crop
  * @param stripSquareMetres its area in strips, without headland, which strips do not change
  * @param unit the unit of grain
- * @param yieldInBlocks the unit on one of its area, in a separate block
+ * @param yieldInBlocks the unit on one of its area, in a separate block; above 0
  * @param yieldChange share by which the strips' yield differs from that
  * @param price money for one of the unit
  */
@@ -18,13 +18,13 @@ public record CropChange(
     String crop,
     double stripSquareMetres,
     GrainUnit unit,
-    double yieldInBlocks,
+    Spread yieldInBlocks,
     Spread yieldChange,
     Spread price)
     implements Serializable {
 
-  /** Grain of the strips' area if it were a block, in the unit. */
-  public double grainInBlocks() {
-    return stripSquareMetres / unit.per().squareMetres() * yieldInBlocks;
+  /** Its area in the unit on which its yield is counted. */
+  public double areas() {
+    return stripSquareMetres / unit.per().squareMetres();
   }
 }

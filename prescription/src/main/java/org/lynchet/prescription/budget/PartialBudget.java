@@ -30,6 +30,22 @@ public record PartialBudget(
     addedCosts = List.copyOf(addedCosts);
   }
 
+  /** The budget of what items typically do to the net, each line rounded. */
+  static PartialBudget typical(List<NetItem> items) {
+    return new PartialBudget(
+        lines(items, NetItem.Kind.RETURN, 1),
+        lines(items, NetItem.Kind.COST, 1),
+        lines(items, NetItem.Kind.RETURN, -1),
+        lines(items, NetItem.Kind.COST, -1));
+  }
+
+  private static List<BudgetLine> lines(List<NetItem> items, NetItem.Kind kind, int sign) {
+    return items.stream()
+        .filter(item -> item.kind() == kind && item.change().typical() * sign > 0)
+        .map(item -> BudgetLine.of(item.item(), item.change().typical() * sign))
+        .toList();
+  }
+
   /** Added returns and reduced costs together. */
   public BigDecimal gained() {
     return sum(addedReturns).add(sum(reducedCosts));

@@ -13,30 +13,32 @@ import org.lynchet.prescription.quantity.Spread;
  *
  * @param facts what strips change
  * @param typical the budget at typical values
+ * @param items what each item does to the net
  * @param net change of net: its typical value, and the least and the most that any values within
  *     their spreads give together
  * @param swings what each uncertain number does alone, the widest first
  */
-public record StripBudget(BudgetFacts facts, PartialBudget typical, Spread net, List<Swing> swings)
+public record StripBudget(
+    BudgetFacts facts, PartialBudget typical, List<NetItem> items, Spread net, List<Swing> swings)
     implements Serializable {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public StripBudget {
+    items = List.copyOf(items);
     swings = List.copyOf(swings);
   }
 
   /** Works the budget out. */
   public static StripBudget of(BudgetFacts facts) {
     BudgetInputs inputs = new BudgetInputs(facts);
-    double[] typical = inputs.typical();
-    return new StripBudget(
-        facts, inputs.budget(typical), inputs.netSpread(), swings(inputs, typical));
+    List<NetItem> items = inputs.items();
+    Spread net = items.stream().map(NetItem::change).reduce(Spread.exactly(0), Spread::plus);
+    return new StripBudget(facts, PartialBudget.typical(items), items, net, swings(inputs));
   }
 
   /** The change of net for one of a unit of area, over the whole field. */
   public Spread netPer(AreaUnit unit) {
-    double areas = facts.fieldSquareMetres() / unit.squareMetres();
-    return new Spread(net.low() / areas, net.typical() / areas, net.high() / areas);
+    return net.times(unit.squareMetres() / facts.fieldSquareMetres());
   }
 
   /**
@@ -44,8 +46,7 @@ public record StripBudget(BudgetFacts facts, PartialBudget typical, Spread net, 
    * brings nothing.
    */
   public OptionalDouble breakEvenYieldChange(String crop) {
-    BudgetInputs inputs = new BudgetInputs(facts);
-    return breakEven(inputs, inputs.typical(), "change of yield, " + crop);
+    return breakEven(BudgetInput.yieldChange(crop));
   }
 
   /**
@@ -53,24 +54,26 @@ public record StripBudget(BudgetFacts facts, PartialBudget typical, Spread net, 
    * change, or if no price above 0 does it.
    */
   public OptionalDouble breakEvenPrice(String crop) {
-    BudgetInputs inputs = new BudgetInputs(facts);
-    OptionalDouble price = breakEven(inputs, inputs.typical(), "price, " + crop);
+    OptionalDouble price = breakEven(BudgetInput.price(crop));
     return price.isPresent() && price.getAsDouble() > 0 ? price : OptionalDouble.empty();
   }
 
   /** Net is linear in each input: two points give the place where it is 0. */
-  private static OptionalDouble breakEven(BudgetInputs inputs, double[] typical, String name) {
+  private OptionalDouble breakEven(BudgetInput input) {
+    BudgetInputs inputs = new BudgetInputs(facts);
+    double[] typical = inputs.typical();
     for (int i = 0; i < typical.length; i++) {
-      if (inputs.inputs().get(i).name().equals(name)) {
+      if (inputs.inputs().get(i).name().equals(input)) {
         double atZero = inputs.net(with(typical, i, 0));
         double slope = inputs.net(with(typical, i, 1)) - atZero;
         return slope == 0 ? OptionalDouble.empty() : OptionalDouble.of(-atZero / slope);
       }
     }
-    throw new IllegalArgumentException(name + " is not in the budget");
+    throw new IllegalArgumentException(input.words() + " is not in the budget");
   }
 
-  private static List<Swing> swings(BudgetInputs inputs, double[] typical) {
+  private static List<Swing> swings(BudgetInputs inputs) {
+    double[] typical = inputs.typical();
     List<Swing> swings = new ArrayList<>();
     for (int i = 0; i < typical.length; i++) {
       BudgetInputs.Input input = inputs.inputs().get(i);

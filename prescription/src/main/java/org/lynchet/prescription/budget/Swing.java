@@ -6,12 +6,12 @@ import org.lynchet.prescription.quantity.Spread;
 /**
  * What one uncertain number alone does to the net, all others typical.
  *
- * @param input its name
- * @param value the number
+ * @param input the number
+ * @param value its values
  * @param netAtLow change of net at its low value
  * @param netAtHigh change of net at its high value
  */
-public record Swing(String input, Spread value, double netAtLow, double netAtHigh)
+public record Swing(BudgetInput input, Spread value, double netAtLow, double netAtHigh)
     implements Serializable {
 
   /** How far apart the two are. */

@@ -59,8 +59,6 @@ public record CandidateLight(List<CropYield> crops, Spread landEquivalentRatio)
 
   static CandidateLight of(LightRequest request, Responses responses) {
     YieldForecast yields = YieldForecast.of(SeasonLight.of(request), responses);
-    var ratio = yields.landEquivalentRatio();
-    return new CandidateLight(
-        yields.crops(), new Spread(ratio.low(), ratio.typical(), ratio.high()));
+    return new CandidateLight(yields.crops(), yields.landEquivalentRatio());
   }
 }

@@ -125,8 +125,7 @@ public final class ComparisonJson {
           outcome.facts().stripSquareMetres().getOrDefault(crop.crop(), 0.0),
           DECIMALS);
       number("relative_absorbed", crop.relativeAbsorbed(), DECIMALS);
-      var yields = crop.relativeYield();
-      spread("relative_yield", new Spread(yields.low(), yields.typical(), yields.high()), DECIMALS);
+      spread("relative_yield", crop.relativeYield(), DECIMALS);
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -9,6 +9,7 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.spraying.SprayPass;
+import org.lynchet.prescription.swath.SteeredMachine;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
@@ -49,7 +50,12 @@ final class FieldMachines {
     } else if (machine instanceof Combine combine
         && (combine.crops().isEmpty() || combine.crops().contains(crop))
         && harvested.add(crop)) {
-      add(combine.name(), crop, combine.handling(), new CombinePasses(layout, combine).of(crop));
+      SteeredMachine header = SteeredMachine.of(combine.header(), null);
+      add(
+          combine.name(),
+          crop,
+          combine.handling(),
+          new MachinePasses(layout, header).overStrips(crop));
     }
   }
 

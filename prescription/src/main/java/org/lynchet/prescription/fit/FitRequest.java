@@ -94,8 +94,7 @@ public record FitRequest(
     }
 
     SteeredMachine steered() {
-      return new SteeredMachine(
-          width.tenthsOfMillimetre(), section == null ? 0 : section.tenthsOfMillimetre());
+      return SteeredMachine.of(width, section);
     }
 
     boolean worksIn(String crop) {

@@ -15,5 +15,5 @@ import org.lynchet.prescription.quantity.Spread;
  *     have it forecast
  */
 public record CropMarket(
-    GrainUnit unit, Spread price, double yieldInBlocks, @Nullable Spread yieldChange)
+    GrainUnit unit, Spread price, Spread yieldInBlocks, @Nullable Spread yieldChange)
     implements Serializable {}

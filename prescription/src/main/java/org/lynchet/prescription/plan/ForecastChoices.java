@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.quantity.Time;
 
 /**
@@ -18,14 +19,15 @@ import org.lynchet.prescription.quantity.Time;
  *     December; empty for the defaults
  * @param step time between two suns, or null for a sampling that comes to the same
  * @param canopies how canopies grow, by crop or product, in the plan's order
- * @param responses how yield answers to light, by crop, in the plan's order
+ * @param responses change of yield for a change of absorbed light, as shares of each, 0 or more; by
+ *     crop, in the plan's order
  */
 public record ForecastChoices(
     Season season,
     List<Double> clearness,
     @Nullable Time step,
     Map<String, PlannedCanopy> canopies,
-    Map<String, PlannedResponse> responses)
+    Map<String, Spread> responses)
     implements Serializable {
 
   /** A normal season and nothing else told. */
@@ -62,13 +64,4 @@ public record ForecastChoices(
       @Nullable LocalDate planting,
       @Nullable LocalDate maturity)
       implements Serializable {}
-
-  /**
-   * Change of yield for a change of absorbed light, as shares of each; low to high.
-   *
-   * @param low the lowest, 0 or more
-   * @param typical the most likely
-   * @param high the highest
-   */
-  public record PlannedResponse(double low, double typical, double high) implements Serializable {}
 }

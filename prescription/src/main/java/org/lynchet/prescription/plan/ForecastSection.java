@@ -6,15 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
-import org.lynchet.prescription.plan.ForecastChoices.PlannedResponse;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 import org.lynchet.prescription.plan.PlanNode.Listing;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.quantity.Time;
 
 /** Reads the section {@code forecast}. */
 final class ForecastSection {
   private static final int MONTHS = 12;
+
+  private static final ValueReader<Spread> RESPONSE =
+      SpreadReader.of(NumberText.between(0, 3), answer -> answer);
 
   private ForecastSection() {}
 
@@ -29,8 +32,8 @@ final class ForecastSection {
     Optional<Time> step = keys.find("step", QuantityText.STEP);
     Map<String, PlannedCanopy> canopies =
         keys.find("canopies", KeyReader.names(NameText::name, name -> canopy())).orElse(Map.of());
-    Map<String, PlannedResponse> responses =
-        keys.find("response", KeyReader.names(NameText::crop, name -> response())).orElse(Map.of());
+    Map<String, Spread> responses =
+        keys.find("response", KeyReader.names(NameText::crop, name -> RESPONSE)).orElse(Map.of());
     return Optional.of(
         new ForecastChoices(season, clearness, step.orElse(null), canopies, responses));
   }
@@ -79,25 +82,6 @@ final class ForecastSection {
                   extinction.orElse(null),
                   planting.orElse(null),
                   maturity.orElse(null)));
-        });
-  }
-
-  private static ValueReader<PlannedResponse> response() {
-    return KeyReader.keys(
-        keys -> {
-          Optional<Double> low = keys.get("low", NumberText.between(0, 3));
-          Optional<Double> typical = keys.get("typical", NumberText.between(0, 3));
-          Optional<Double> high = keys.get("high", NumberText.between(0, 3));
-          if (low.isEmpty() || typical.isEmpty() || high.isEmpty()) {
-            return Optional.empty();
-          }
-          if (low.get() > typical.get() || typical.get() > high.get()) {
-            keys.faultOfAll(
-                "low, typical and high are not in rising order",
-                "low at most typical, typical at most high",
-                "correct their order");
-          }
-          return Optional.of(new PlannedResponse(low.get(), typical.get(), high.get()));
         });
   }
 }

@@ -46,6 +46,14 @@ final class MoneyText {
         kind, Price::new, Price::amount, least, 1e7, (least == 0 ? "0" : "0.01") + " to 10000000");
   }
 
+  /** The unit that a price of grain is for. */
+  static GrainUnit grainUnit(Price price) {
+    return Arrays.stream(GrainUnit.values())
+        .filter(unit -> price.unit().equals("/" + unit.symbol()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static GrainUnit grainUnit(String yieldSymbol) {
     return Arrays.stream(GrainUnit.values())
         .filter(unit -> unit.yieldSymbol().equals(yieldSymbol))

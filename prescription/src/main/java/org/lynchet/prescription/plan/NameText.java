@@ -2,6 +2,7 @@ package org.lynchet.prescription.plan;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.lynchet.prescription.plan.PlanNode.Scalar;
 import org.lynchet.prescription.plan.PlanNode.ScalarKind;
@@ -44,6 +45,29 @@ final class NameText {
       return Optional.empty();
     }
     return name;
+  }
+
+  /**
+   * Reads one of some names.
+   *
+   * @param form reads a name as such
+   * @param none what stands before a name that is none of them
+   * @param known what they are together
+   */
+  static ValueReader<String> oneOf(
+      ValueReader<String> form, Set<String> names, String none, String known) {
+    return (node, faults) -> {
+      Optional<String> name = form.read(node, faults);
+      if (name.isEmpty() || names.contains(name.get())) {
+        return name;
+      }
+      faults.add(
+          node.place(),
+          none + Shown.quoted(name.get()) + NearName.hint(names, name.get()),
+          known + ": " + String.join(", ", names),
+          "correct or remove it");
+      return Optional.empty();
+    };
   }
 
   /** Reads a crop, whose name becomes the name of a file. */

@@ -23,6 +23,7 @@ import org.lynchet.prescription.machine.Machine;
  * @param handoff what is written
  * @param fit how strip widths are searched
  * @param forecast what a forecast of light and yield goes by
+ * @param budget the money
  * @param compare what is compared
  */
 public record Plan(
@@ -37,6 +38,7 @@ public record Plan(
     HandoffChoices handoff,
     FitChoices fit,
     ForecastChoices forecast,
+    PlannedBudget budget,
     CompareChoices compare)
     implements Serializable {
 
@@ -52,13 +54,13 @@ public record Plan(
     HandoffChoices others = handoff.withFormats(formats);
     return new Plan(
         file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
-        compare);
+        budget, compare);
   }
 
   /** The same plan with another pattern. */
   public Plan withStrips(List<PlannedStrip> others) {
     return new Plan(
         file, date, field, guidance, machines, headland, others, products, handoff, fit, forecast,
-        compare);
+        budget, compare);
   }
 }

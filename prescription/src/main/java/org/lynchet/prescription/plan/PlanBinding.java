@@ -34,6 +34,7 @@ final class PlanBinding {
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
     ForecastChoices forecast = ForecastSection.read(keys);
+    PlannedBudget budget = BudgetSection.read(keys, strips, productCrops);
     CompareChoices compare = CompareSection.read(keys);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
@@ -52,6 +53,7 @@ final class PlanBinding {
             handoff,
             fit,
             forecast,
+            budget,
             compare);
     return new PlanReading(plan, plan.field());
   }

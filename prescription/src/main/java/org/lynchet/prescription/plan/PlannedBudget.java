@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.quantity.GrainYield;
+import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
 
 /**
@@ -15,24 +17,37 @@ import org.lynchet.prescription.quantity.Spread;
  * @param crops what crops bring, by crop; may lack crops of the pattern
  * @param seedPrices money for a unit of seed, by product; may lack products
  * @param machineCost money for an hour of a machine with its driver, or null if not told
+ * @param sprayings how often the sprayer drives over each crop in a season
  * @param extraCosts what else strips cost more
+ * @param seedingTrials what products yielded at several seeding rates, by product
  */
 public record PlannedBudget(
     String currency,
     Map<String, CropMarket> crops,
     Map<String, Double> seedPrices,
     @Nullable Spread machineCost,
-    List<ExtraCost> extraCosts)
+    int sprayings,
+    List<ExtraCost> extraCosts,
+    Map<String, List<TrialPlot>> seedingTrials)
     implements Serializable {
 
   /** Nothing told. */
   public static final PlannedBudget NONE =
-      new PlannedBudget("USD", Map.of(), Map.of(), null, List.of());
+      new PlannedBudget("USD", Map.of(), Map.of(), null, 1, List.of(), Map.of());
 
   /** Copies maps and lists, keeping their order. */
   public PlannedBudget {
     crops = Collections.unmodifiableMap(new LinkedHashMap<>(crops));
     seedPrices = Collections.unmodifiableMap(new LinkedHashMap<>(seedPrices));
     extraCosts = List.copyOf(extraCosts);
+    seedingTrials = Collections.unmodifiableMap(new LinkedHashMap<>(seedingTrials));
   }
+
+  /**
+   * One plot of a trial.
+   *
+   * @param rate seeds per area as set on the planter
+   * @param grown what it yielded
+   */
+  public record TrialPlot(SeedingRate rate, GrainYield grown) implements Serializable {}
 }

@@ -1,7 +1,6 @@
 package org.lynchet.prescription.plan;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +14,6 @@ final class ProductCrops {
 
   ProductCrops(PlanFaults faults) {
     this.faults = faults;
-  }
-
-  /** The crops that were noted, in the order of reading. */
-  Set<String> crops() {
-    Set<String> crops = new LinkedHashSet<>();
-    firstUses.values().forEach(use -> crops.add(use.crop()));
-    return crops;
   }
 
   /** The products that were noted, in the order of reading. */

@@ -32,9 +32,9 @@ final class SpreadReader {
     }
     if (!(low.get() <= typical.get() && typical.get() <= high.get())) {
       keys.faultOfAll(
-          "the values are out of order",
-          "low, typical, high, each no less than the one before",
-          "swap them");
+          "low, typical and high are not in rising order",
+          "low at most typical, typical at most high",
+          "correct their order");
       return Optional.empty();
     }
     return Optional.of(new Spread(low.get(), typical.get(), high.get()));

@@ -11,6 +11,7 @@ import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.YieldForecast.CropYield;
 import org.lynchet.prescription.response.YieldForecast.RowYield;
 
@@ -109,7 +110,7 @@ public final class ForecastTable {
   private void crops() {
     line("%-12s %9s %9s %12s %6s %6s", "CROP", "LAND", "ABSORBED", "YIELD typical", "low", "high");
     for (CropYield crop : forecast.crops()) {
-      Range range = crop.relativeYield();
+      Spread range = crop.relativeYield();
       line(
           "%-12s %7.1f %% %9.3f %12.3f %6.3f %6.3f",
           cut(crop.crop(), 12),
@@ -119,7 +120,7 @@ public final class ForecastTable {
           range.low(),
           range.high());
     }
-    Range ratio = forecast.landEquivalentRatio();
+    Spread ratio = forecast.landEquivalentRatio();
     line(
         "%-32s %12.3f %6.3f %6.3f   1 is what separate blocks give",
         "Land equivalent ratio", ratio.typical(), ratio.low(), ratio.high());

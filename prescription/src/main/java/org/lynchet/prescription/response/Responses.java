@@ -10,10 +10,10 @@ import java.util.Set;
 import org.lynchet.prescription.defaults.ForecastDefaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
-import org.lynchet.prescription.plan.ForecastChoices.PlannedResponse;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.quantity.Spread;
 
 /**
  * The responses of a plan's crops: the farm's own where the plan gives them, else the defaults.
@@ -35,14 +35,14 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
   public static Responses of(Plan plan) throws RejectedException {
     ForecastDefaults defaults = ForecastDefaults.read();
     Faults faults = new Faults();
-    Range kept = kept(defaults, plan.forecast().season());
+    Spread kept = kept(defaults, plan.forecast().season());
     Map<String, Response> byCrop = new LinkedHashMap<>();
     Set<String> crops = new LinkedHashSet<>();
     plan.strips().stream().map(PlannedStrip::crop).forEach(crops::add);
     for (String crop : crops) {
-      PlannedResponse own = plan.forecast().responses().get(crop);
+      Spread own = plan.forecast().responses().get(crop);
       if (own != null) {
-        byCrop.put(crop, new Response(new Range(own.low(), own.typical(), own.high()), kept));
+        byCrop.put(crop, new Response(own, kept));
       } else if (defaults.crops().contains(defaults.nameOf(crop))) {
         byCrop.put(crop, new Response(range(defaults, "response." + defaults.nameOf(crop)), kept));
       } else {
@@ -57,12 +57,12 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
     return new Responses(byCrop);
   }
 
-  private static Range kept(ForecastDefaults defaults, Season season) {
+  private static Spread kept(ForecastDefaults defaults, Season season) {
     return range(defaults, "season." + season.name().toLowerCase(Locale.ROOT));
   }
 
-  private static Range range(ForecastDefaults defaults, String key) {
-    return new Range(
+  private static Spread range(ForecastDefaults defaults, String key) {
+    return new Spread(
         defaults.number(key + ".low"),
         defaults.number(key + ".typical"),
         defaults.number(key + ".high"));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.lynchet.prescription.light.LightResult;
 import org.lynchet.prescription.light.RowLight;
+import org.lynchet.prescription.quantity.Spread;
 
 /**
  * Yields of one period of the pattern, relative to wide blocks of the same crops.
@@ -15,7 +16,7 @@ import org.lynchet.prescription.light.RowLight;
  * @param crops by crop, in the order of the strips
  * @param landEquivalentRatio of the whole period
  */
-public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Range landEquivalentRatio)
+public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Spread landEquivalentRatio)
     implements Serializable {
 
   /** Copies the lists. */
@@ -30,7 +31,7 @@ public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Range la
    * @param light its light
    * @param relativeYield its relative yield
    */
-  public record RowYield(RowLight light, Range relativeYield) implements Serializable {}
+  public record RowYield(RowLight light, Spread relativeYield) implements Serializable {}
 
   /**
    * One crop.
@@ -41,7 +42,7 @@ public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Range la
    * @param relativeYield mean of its rows' relative yield
    */
   public record CropYield(
-      String crop, double shareOfLand, double relativeAbsorbed, Range relativeYield)
+      String crop, double shareOfLand, double relativeAbsorbed, Spread relativeYield)
       implements Serializable {}
 
   /**
@@ -51,7 +52,7 @@ public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Range la
    */
   public static YieldForecast of(LightResult light, Responses responses) {
     List<RowYield> rows = new ArrayList<>();
-    Map<String, Range> sums = new LinkedHashMap<>();
+    Map<String, Spread> sums = new LinkedHashMap<>();
     Map<String, Double> widths = new LinkedHashMap<>();
     double land = 0;
     for (RowLight row : light.rows()) {
@@ -60,16 +61,16 @@ public record YieldForecast(List<RowYield> rows, List<CropYield> crops, Range la
       if (response == null) {
         throw new IllegalArgumentException("no response of " + crop);
       }
-      Range relativeYield = response.relativeYield(row.relativeAbsorbed());
+      Spread relativeYield = response.relativeYield(row.relativeAbsorbed());
       double width = row.row().spacingMetres();
       rows.add(new RowYield(row, relativeYield));
-      sums.merge(crop, relativeYield.times(width), Range::plus);
+      sums.merge(crop, relativeYield.times(width), Spread::plus);
       widths.merge(crop, width, Double::sum);
       land += width;
     }
     List<CropYield> crops = new ArrayList<>();
-    Range ratio = Range.NOTHING;
-    for (Map.Entry<String, Range> sum : sums.entrySet()) {
+    Spread ratio = Spread.exactly(0);
+    for (Map.Entry<String, Spread> sum : sums.entrySet()) {
       double width = widths.getOrDefault(sum.getKey(), 0.0);
       crops.add(
           new CropYield(

@@ -5,7 +5,6 @@ import java.util.List;
 import org.lynchet.geometry.strip.Strip;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.Plan;
-import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.swath.SteeredMachine;
 import org.lynchet.prescription.swath.Swath;
 import org.lynchet.prescription.swath.Swaths;
@@ -60,8 +59,6 @@ final class StripBands {
   }
 
   private static SteeredMachine steered(Sprayer sprayer) {
-    Length section = sprayer.section();
-    return new SteeredMachine(
-        sprayer.boom().tenthsOfMillimetre(), section == null ? 0 : section.tenthsOfMillimetre());
+    return SteeredMachine.of(sprayer.boom(), sprayer.section());
   }
 }

@@ -27,14 +27,14 @@ class StripBudgetTest {
                   "corn",
                   FIFTY_ACRES,
                   GrainUnit.BUSHEL,
-                  186,
+                  new Spread(170, 186, 200),
                   new Spread(0.02, 0.08, 0.12),
                   new Spread(3.5, 4, 4.6)),
               new CropChange(
                   "soybean",
                   FIFTY_ACRES,
                   GrainUnit.BUSHEL,
-                  53,
+                  Spread.exactly(53),
                   new Spread(-0.15, -0.08, -0.03),
                   new Spread(9.5, 10.5, 12))),
           250,
@@ -78,7 +78,13 @@ class StripBudgetTest {
   void aYieldThatDoesNotChangeHasNoBreakEvenPrice() {
     CropChange corn = FACTS.crops().get(0);
     CropChange same =
-        new CropChange("corn", FIFTY_ACRES, GrainUnit.BUSHEL, 186, Spread.exactly(0), corn.price());
+        new CropChange(
+            "corn",
+            FIFTY_ACRES,
+            GrainUnit.BUSHEL,
+            Spread.exactly(186),
+            Spread.exactly(0),
+            corn.price());
     StripBudget flat =
         StripBudget.of(new BudgetFacts("USD", FIFTY_ACRES, List.of(same), 10, 0, null, List.of()));
     assertThat(flat.breakEvenPrice("corn")).isEmpty();
@@ -102,16 +108,16 @@ class StripBudgetTest {
           .isBetween(budget.net().low() - 1e-9, budget.net().high() + 1e-9);
     }
     assertThat(budget.net().low())
-        .isCloseTo(inputs.net(new double[] {0.02, 3.5, -0.15, 12, 200}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {170, 0.02, 3.5, 53, -0.15, 12, 200}), within(1e-9));
     assertThat(budget.net().high())
-        .isCloseTo(inputs.net(new double[] {0.12, 4.6, -0.03, 9.5, 100}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {200, 0.12, 4.6, 53, -0.03, 9.5, 100}), within(1e-9));
   }
 
   /** The change of corn's yield moves 50 x 186 x 4 x 0.10 = 3,720, most of all. */
   @Test
   void theWidestSwingComesFirst() {
-    assertThat(budget.swings()).hasSize(5);
-    assertThat(budget.swings().get(0).input()).isEqualTo("change of yield, corn");
+    assertThat(budget.swings()).hasSize(7);
+    assertThat(budget.swings().get(0).input()).isEqualTo(BudgetInput.yieldChange("corn"));
     assertThat(budget.swings().get(0).width()).isCloseTo(3720, within(1e-9));
     assertThat(budget.swings())
         .isSortedAccordingTo((one, other) -> Double.compare(other.width(), one.width()));

@@ -20,6 +20,7 @@ import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedGuidance;
 import org.lynchet.prescription.plan.PlannedHeadland;
@@ -189,6 +190,7 @@ final class SampleLayouts {
         new HandoffChoices(false, List.of()),
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
+        PlannedBudget.NONE,
         CompareChoices.DEFAULT);
   }
 

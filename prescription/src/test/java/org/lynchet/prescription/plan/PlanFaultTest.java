@@ -156,6 +156,53 @@ class PlanFaultTest {
     row.check(folder);
   }
 
+  static List<FaultCase> budget() {
+    String corn = "budget.crops.corn.";
+    String low = "§{low: -3 %, typical: 4.5 %";
+    return List.of(
+        row("low: 150 /t", "low: §-150 /t", corn + "price.low", "'-150 /t' is out", "0.01 to"),
+        row("low: 150 /t", "low: §0 /t", corn + "price.low", "'0 /t' is out", "0.01 to"),
+        row("price: 10.5 /bu", "price: §10.5", "budget.crops.soybean.price", "has no unit", "4.20"),
+        row(
+            "{price: 10.5 /bu, yield: 52.5 bu/ac}",
+            "§{price: 10.5 /bu}",
+            "budget.crops.soybean",
+            "the key 'yield' is missing",
+            "add it"),
+        row("52.5 bu/ac", "§0 bu/ac", "budget.crops.soybean.yield", "'0 bu/ac' is out", "0.1 to"),
+        row(
+            "{price: 10.5 /bu",
+            "§{price: 380 /t",
+            "budget.crops.soybean",
+            "in different units of grain",
+            "all in bushels"),
+        row(
+            low.substring(1),
+            low.replace("-3", "5"),
+            corn + "yield-change",
+            "in rising order",
+            "low at"),
+        row(
+            "low: -3 %",
+            "low: §-91 %", corn + "yield-change.low", "'-91 %' is out of", "-90 % to 200 %"),
+        row("low: 120 /h", "low: §-1 /h", "budget.machine-cost.low", "out of range", "0 to 10000"),
+        row("281 /unit", "§-281 /unit", "budget.seed.tall-108", "out of range", "/unit"),
+        row("2.5 /ac", "§-2.5 /ac", "budget.extra-costs[0].cost", "out of range", "/field"),
+        row("sprayings: 4", "sprayings: §0", "budget.sprayings", "out of range", "1 to 20"),
+        row(
+            "{rate: 35000 seeds/ac, yield: 11.7 t/ha}",
+            "{rate: 35000 seeds/ac, yield: §11.7}",
+            "budget.seeding-trials.tall-108[2].yield",
+            "has no unit",
+            "t/ha"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void budget(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
   static List<FaultCase> numbersWordsAndDates() {
     String rows = "machines.corn-planter.rows";
     return List.of(

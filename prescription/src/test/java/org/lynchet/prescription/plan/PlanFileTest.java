@@ -26,7 +26,6 @@ import org.lynchet.prescription.machine.Planter.Hoppers;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.machine.Toolbar;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
-import org.lynchet.prescription.plan.ForecastChoices.PlannedResponse;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices.Kind;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
@@ -38,9 +37,12 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.GrainUnit;
+import org.lynchet.prescription.quantity.GrainYield;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.quantity.Time;
 import org.lynchet.prescription.quantity.TimeUnit;
 
@@ -220,8 +222,40 @@ class PlanFileTest {
                 0.6,
                 LocalDate.of(2027, 5, 4),
                 LocalDate.of(2027, 9, 12)));
-    assertThat(forecast.responses())
-        .containsOnly(Map.entry("soybean", new PlannedResponse(0.1, 0.3, 0.5)));
+    assertThat(forecast.responses()).containsOnly(Map.entry("soybean", new Spread(0.1, 0.3, 0.5)));
+  }
+
+  @Test
+  void budget() throws Exception {
+    PlannedBudget budget = PlanTexts.read(folder, PlanTexts.FULL).budget();
+    assertThat(budget)
+        .isEqualTo(
+            new PlannedBudget(
+                "EUR",
+                Map.of(
+                    "corn",
+                    new CropMarket(
+                        GrainUnit.TONNE,
+                        new Spread(150, 170, 210),
+                        new Spread(9, 11, 13.5),
+                        new Spread(-0.03, 0.045, 0.11)),
+                    "soybean",
+                    new CropMarket(
+                        GrainUnit.BUSHEL, Spread.exactly(10.5), Spread.exactly(52.5), null)),
+                Map.of("tall-108", 281.0),
+                new Spread(120, 155, 190),
+                4,
+                List.of(
+                    new ExtraCost("scouting", 2.5, AreaUnit.ACRE),
+                    new ExtraCost("a marker", 99, null)),
+                Map.of(
+                    "tall-108", List.of(plot(25000, 9.9), plot(30000, 11.2), plot(35000, 11.7)))));
+    assertThat(budget.crops().keySet()).containsExactly("corn", "soybean");
+  }
+
+  private static PlannedBudget.TrialPlot plot(double seeds, double tonnes) {
+    return new PlannedBudget.TrialPlot(
+        new SeedingRate(seeds, AreaUnit.ACRE), new GrainYield(tonnes, GrainUnit.TONNE));
   }
 
   @Test

@@ -147,6 +147,47 @@ class PlanRuleTest {
     row.check(folder);
   }
 
+  static List<FaultCase> budget() {
+    String trials = "budget.seeding-trials";
+    return List.of(
+        row(
+            "corn:\n      price",
+            "§korn:\n      price",
+            "budget.crops.korn",
+            "no strip is of 'korn'; did you mean 'corn'?",
+            "the crops of the strips: corn, soybean"),
+        row(
+            "seed: {tall-108",
+            "seed: {§tall-109",
+            "budget.seed.tall-109",
+            "the plan has no product 'tall-109'; did you mean",
+            "the products of the plan: tall-108, short-106"),
+        row(
+            "seeding-trials:\n    tall-108",
+            "seeding-trials:\n    §bean-3",
+            trials + ".bean-3",
+            "no product 'bean-3'",
+            "correct or remove it"),
+        row(
+            "- {rate: 25000 seeds",
+            "§- {rate: 30000 seeds",
+            trials + ".tall-108",
+            "fewer than three rates",
+            "add plots"),
+        row(
+            "- {rate: 25000 seeds/ac, yield: 9.9 t/ha",
+            "§- {rate: 25000 seeds/ac, yield: 150 bu/ac",
+            trials + ".tall-108",
+            "in different units",
+            "one unit"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void budget(FaultCase row) throws IOException {
+    row.check(folder);
+  }
+
   static List<FaultCase> machines() {
     String bean = "planted-by: bean-planter";
     String wanted = "a planter of the plan: corn-planter, bean-planter";

@@ -69,7 +69,10 @@ class PlanSchemaTest {
         PlanTexts.FULL.replace("bean-2.4", "1108"),
         PlanTexts.FULL.replace("95 %", "95%"),
         PlanTexts.FULL.replace("repair: true", "repair: yes"),
-        PlanTexts.FULL.replace("crop: corn", "crop: 7").replace("{corn: 40", "{7: 40"),
+        PlanTexts.FULL
+            .replace("crop: corn", "crop: 7")
+            .replace("{corn: 40", "{7: 40")
+            .replace("  corn:\n", "  7:\n"),
         PlanTexts.FULL.replace("{from: 350, to: 10.5, step: 5}", "[0, 359.99, 90.0]"),
         PlanTexts.FULL.replace("32000 seeds/ac", "{low: 32e3 seeds/ac, high: 0 seeds/ha}"));
   }
@@ -97,6 +100,10 @@ class PlanSchemaTest {
             "before it starts", // likewise
             "in rising order", // likewise
             "'0 m' is out", // the number inside a text
+            "'0 /t' is out", // likewise
+            "'0 bu/ac' is out", // likewise
+            "'-91 %' is out", // likewise
+            "different units", // two values
             "'90 min' is out", // likewise
             "'0 %' is out", // likewise
             "'.inf'", // no number of JSON
@@ -108,6 +115,7 @@ class PlanSchemaTest {
             PlanFaultTest.quantities(),
             PlanFaultTest.numbersWordsAndDates(),
             PlanFaultTest.forecast(),
+            PlanFaultTest.budget(),
             PlanRuleTest.abLine(),
             PlanRuleTest.placement())
         .flatMap(List::stream)
@@ -147,7 +155,9 @@ class PlanSchemaTest {
   /** Puts a star for the names that a grower chooses. */
   private static String named(String path) {
     return path.replaceAll(
-        "^(machines|products|forecast\\.canopies|forecast\\.response)\\.[^.]+", "$1.*");
+        "^(machines|products|forecast\\.canopies|forecast\\.response"
+            + "|budget\\.crops|budget\\.seeding-trials)\\.[^.]+",
+        "$1.*");
   }
 
   private static String withUnknownKeys(String plan) throws IOException {
@@ -164,7 +174,8 @@ class PlanSchemaTest {
     }
     boolean namesOfGrower =
         path.matches(
-            "\\.(machines|products|forecast\\.canopies|forecast\\.response)"
+            "\\.(machines|products|forecast\\.canopies|forecast\\.response"
+                + "|budget\\.crops|budget\\.seed|budget\\.seeding-trials)"
                 + "|.*\\.(rate|wanted-shares)");
     if (node instanceof ObjectNode keys && !namesOfGrower) {
       keys.put("zzzz", 1);
@@ -237,7 +248,8 @@ class PlanSchemaTest {
             + "handoff: {off-zones: false, formats: [shapefile, geojson],"
             + " task-data: {version: 4.3}}\n"
             + "fit: {max-strip-width: 120 ft, tolerance: 2 in}\n"
-            + "forecast: {season: normal}\n";
+            + "forecast: {season: normal}\n"
+            + "budget: {currency: USD, sprayings: 1}\n";
     assertThat(PlanTexts.read(folder, spelled)).isEqualTo(PlanTexts.read(folder, PlanTexts.SHORT));
     Map<String, String> defaults = new TreeMap<>();
     collectDefaults(SCHEMA, defaults);
@@ -249,6 +261,7 @@ class PlanSchemaTest {
             ab-line-is: pass-centre
             around-holes: true
             crop-shares: 1
+            currency: USD
             date: 2000-01-01
             efficiency: 65 %
             end-angle: 30
@@ -267,6 +280,7 @@ class PlanSchemaTest {
             season: normal
             sides: both
             speed: 5 mph, 6.5 mph, 3 mph
+            sprayings: 1
             tolerance: 2 in
             turn: 100 m2
             turn-radius: 20 ft

@@ -100,6 +100,25 @@ final class PlanTexts {
           short-106: {height: 67 in}
         response:
           soybean: {typical: 0.3, low: 0.1, high: 0.5}
+      budget:
+        currency: EUR
+        crops:
+          corn:
+            price: {low: 150 /t, typical: 170 /t, high: 210 /t}
+            yield: {low: 9 t/ha, typical: 11 t/ha, high: 13.5 t/ha}
+            yield-change: {low: -3 %, typical: 4.5 %, high: 11 %}
+          soybean: {price: 10.5 /bu, yield: 52.5 bu/ac}
+        seed: {tall-108: 281 /unit}
+        machine-cost: {low: 120 /h, typical: 155 /h, high: 190 /h}
+        sprayings: 4
+        extra-costs:
+          - {item: scouting, cost: 2.5 /ac}
+          - {item: a marker, cost: 99 /field}
+        seeding-trials:
+          tall-108:
+            - {rate: 25000 seeds/ac, yield: 9.9 t/ha}
+            - {rate: 30000 seeds/ac, yield: 11.2 t/ha}
+            - {rate: 35000 seeds/ac, yield: 11.7 t/ha}
       compare: {headings: {from: 37.5, to: 50, step: 12.5}, border-rows: 3}
       date: 2027-04-20
       """;

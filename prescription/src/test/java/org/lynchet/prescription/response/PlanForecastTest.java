@@ -22,6 +22,7 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.BorderAdvice.Choice;
 import org.lynchet.prescription.response.BorderAdvice.Proposal;
 import org.lynchet.prescription.response.BorderAdvice.Side;
@@ -120,8 +121,8 @@ class PlanForecastTest {
 
   @Test
   void aDrySeasonLowersTheForecast() throws Exception {
-    Range dry = forecast(PLAN + "forecast: {season: dry}\n").yields().landEquivalentRatio();
-    Range normal = forecast(PLAN).yields().landEquivalentRatio();
+    Spread dry = forecast(PLAN + "forecast: {season: dry}\n").yields().landEquivalentRatio();
+    Spread normal = forecast(PLAN).yields().landEquivalentRatio();
     assertThat(dry.low()).isLessThan(normal.low());
     assertThat(dry.typical()).isLessThan(normal.typical());
     assertThat(dry.high()).isEqualTo(normal.high());
@@ -131,7 +132,7 @@ class PlanForecastTest {
   void theFarmsOwnNumbersReplaceTheDefaults() throws Exception {
     String own = "forecast: {response: {soybean: {low: 0, typical: 0, high: 0}}}\n";
     assertThat(forecast(PLAN + own).yields().crop("soybean").relativeYield())
-        .isEqualTo(new Range(1, 1, 1));
+        .isEqualTo(new Spread(1, 1, 1));
   }
 
   @Test

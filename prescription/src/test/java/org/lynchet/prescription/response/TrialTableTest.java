@@ -18,6 +18,7 @@ import org.lynchet.prescription.light.CanopyTraits;
 import org.lynchet.prescription.light.LightRequest;
 import org.lynchet.prescription.light.Sampling;
 import org.lynchet.prescription.light.SeasonLight;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Trial.Direction;
 
 /**
@@ -52,7 +53,7 @@ class TrialTableTest {
   void landEquivalentRatioIsNearOne() {
     for (double heading : new double[] {0, 90}) {
       for (int rows : new int[] {4, 6, 12, 24}) {
-        Range ratio = forecast(rows, 44, heading, "normal").landEquivalentRatio();
+        Spread ratio = forecast(rows, 44, heading, "normal").landEquivalentRatio();
         assertThat(ratio.typical()).isBetween(0.93, 1.03);
         assertThat(ratio.low()).isLessThan(ratio.typical());
         assertThat(ratio.high()).isGreaterThan(ratio.typical());
@@ -67,7 +68,7 @@ class TrialTableTest {
                 + " within | note |\n|---|---|---|---|---|---|---|---|\n");
     int within = 0;
     for (Trial trial : Trials.all()) {
-      Range forecast = forecast(trial);
+      Spread forecast = forecast(trial);
       boolean hit = isWithin(trial, forecast);
       within += hit ? 1 : 0;
       table.append(
@@ -98,33 +99,34 @@ class TrialTableTest {
         : String.format(Locale.ROOT, "%+.1f to %+.1f", trial.low(), trial.high());
   }
 
-  private static boolean isWithin(Trial trial, Range forecast) {
+  private static boolean isWithin(Trial trial, Spread forecast) {
     return trial.high() >= forecast.low() && trial.low() <= forecast.high();
   }
 
   /** In per cent of change; where the direction is not told, of both together. */
-  private Range forecast(Trial trial) {
+  private Spread forecast(Trial trial) {
     String season = trial.dry() ? "dry" : "normal";
-    List<Range> ranges =
+    List<Spread> ranges =
         (trial.direction() == Direction.NOT_TOLD
                 ? Stream.of(Direction.EAST_WEST, Direction.NORTH_SOUTH)
                 : Stream.of(trial.direction()))
             .map(one -> forecast(trial.rows(), trial.latitude(), one.heading, season))
             .map(forecast -> part(trial, forecast))
             .toList();
-    return new Range(
-        change(ranges.stream().mapToDouble(Range::low).min().orElseThrow()),
-        change(ranges.stream().mapToDouble(Range::typical).average().orElseThrow()),
-        change(ranges.stream().mapToDouble(Range::high).max().orElseThrow()));
+    return new Spread(
+        change(ranges.stream().mapToDouble(Spread::low).min().orElseThrow()),
+        change(ranges.stream().mapToDouble(Spread::typical).average().orElseThrow()),
+        change(ranges.stream().mapToDouble(Spread::high).max().orElseThrow()));
   }
 
   private static double change(double relative) {
     return 100 * (relative - 1);
   }
 
-  private static Range part(Trial trial, YieldForecast forecast) {
+  private static Spread part(Trial trial, YieldForecast forecast) {
     int n = trial.rows();
-    List<Range> rows = forecast.rows().stream().map(YieldForecast.RowYield::relativeYield).toList();
+    List<Spread> rows =
+        forecast.rows().stream().map(YieldForecast.RowYield::relativeYield).toList();
     return switch (trial.part()) {
       case CORN_FIRST -> rows.get(0);
       case CORN_LAST -> rows.get(n - 1);
@@ -150,7 +152,7 @@ class TrialTableTest {
     LightRequest request =
         new LightRequest(
             -94, latitude, heading, rows, defaults.numbers("clearness"), Sampling.QUICK);
-    Range kept = range("season." + season);
+    Spread kept = range("season." + season);
     return YieldForecast.of(
         SeasonLight.of(request),
         new Responses(
@@ -159,8 +161,8 @@ class TrialTableTest {
                 "soybean", new Response(range("response.soybean"), kept))));
   }
 
-  private Range range(String key) {
-    return new Range(
+  private Spread range(String key) {
+    return new Spread(
         defaults.number(key + ".low"),
         defaults.number(key + ".typical"),
         defaults.number(key + ".high"));

@@ -18,10 +18,11 @@ import org.lynchet.prescription.light.LightRequest;
 import org.lynchet.prescription.light.LightResult;
 import org.lynchet.prescription.light.RowLight;
 import org.lynchet.prescription.light.Sampling;
+import org.lynchet.prescription.quantity.Spread;
 
 /** Invented light, so that the arithmetic of yields can be seen. */
 class YieldForecastTest {
-  private static final Range WHOLE = new Range(1, 1, 1);
+  private static final Spread WHOLE = new Spread(1, 1, 1);
 
   /** Slopes of 1 turn a change of light into the same change of yield. */
   private static final Response SAME = new Response(WHOLE, WHOLE);
@@ -78,12 +79,12 @@ class YieldForecastTest {
 
   @Test
   void weakAnswerToMoreLightAndStrongToLessAreTheLowest() {
-    Response response = new Response(new Range(0.2, 0.5, 0.8), WHOLE);
-    Range gain = response.relativeYield(1.4);
+    Response response = new Response(new Spread(0.2, 0.5, 0.8), WHOLE);
+    Spread gain = response.relativeYield(1.4);
     assertThat(gain.low()).isCloseTo(1.08, within(1e-12));
     assertThat(gain.typical()).isCloseTo(1.2, within(1e-12));
     assertThat(gain.high()).isCloseTo(1.32, within(1e-12));
-    Range loss = response.relativeYield(0.6);
+    Spread loss = response.relativeYield(0.6);
     assertThat(loss.low()).isCloseTo(0.68, within(1e-12));
     assertThat(loss.typical()).isCloseTo(0.8, within(1e-12));
     assertThat(loss.high()).isCloseTo(0.92, within(1e-12));
@@ -92,10 +93,10 @@ class YieldForecastTest {
 
   @Test
   void droughtTakesGainsAndLeavesLosses() {
-    Response dry = new Response(WHOLE, new Range(0, 0.5, 1));
-    assertThat(dry.relativeYield(1.4)).isEqualTo(new Range(1, 1.2, 1.4));
+    Response dry = new Response(WHOLE, new Spread(0, 0.5, 1));
+    assertThat(dry.relativeYield(1.4)).isEqualTo(new Spread(1, 1.2, 1.4));
     assertThat(dry.relativeYield(0.6)).isEqualTo(SAME.relativeYield(0.6));
-    assertThat(new Response(new Range(2, 2, 2), WHOLE).relativeYield(0.1).low()).isZero();
+    assertThat(new Response(new Spread(2, 2, 2), WHOLE).relativeYield(0.1).low()).isZero();
   }
 
   @Test

@@ -25,6 +25,7 @@ import org.lynchet.prescription.plan.HandoffChoices;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedField;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance;
@@ -255,6 +256,7 @@ public final class SamplePlans {
         new HandoffChoices(offZones, formats, taskData),
         fit,
         forecast,
+        PlannedBudget.NONE,
         compare);
   }
 

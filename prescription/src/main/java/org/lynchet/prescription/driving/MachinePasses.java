@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.swath.SteeredMachine;
 import org.lynchet.prescription.swath.Swath;
 import org.lynchet.prescription.swath.Swaths;
@@ -13,38 +12,48 @@ import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
- * Lays the passes of a combine over the strips of a crop: as many as come nearest to the strip's
- * width, each as long as any of the planter's passes that it harvests.
+ * Lays the passes of a machine over those of planters, side by side: as many as come nearest to
+ * their width, each as long as any of the planters' passes under it.
  */
-final class CombinePasses {
+final class MachinePasses {
   private static final double TENTHS_IN_A_METRE = 10_000;
 
   private final FieldLayout layout;
-  private final SteeredMachine combine;
+  private final SteeredMachine machine;
 
-  CombinePasses(FieldLayout layout, Combine combine) {
+  MachinePasses(FieldLayout layout, SteeredMachine machine) {
     this.layout = layout;
-    long header = combine.header().tenthsOfMillimetre();
-    this.combine = new SteeredMachine(header, 0);
+    this.machine = machine;
   }
 
-  /** The passes, left to right. */
-  List<PlantedPass> of(String crop) {
+  /** The passes over the strips of a crop, left to right. */
+  List<PlantedPass> overStrips(String crop) {
     Map<Integer, List<DrivenPass>> strips =
         layout.passes().stream()
             .filter(pass -> pass.crop().equals(crop))
             .collect(Collectors.groupingBy(DrivenPass::strip, TreeMap::new, Collectors.toList()));
     List<PlantedPass> passes = new ArrayList<>();
-    strips.values().forEach(planted -> harvest(planted, passes));
+    strips.values().forEach(planted -> lay(planted, passes));
     return passes;
   }
 
-  private void harvest(List<DrivenPass> planted, List<PlantedPass> passes) {
+  /**
+   * The passes over neighbouring passes of planters, whatever they plant.
+   *
+   * @param planted left to right, at least one
+   */
+  List<PlantedPass> over(List<DrivenPass> planted) {
+    List<PlantedPass> passes = new ArrayList<>();
+    lay(planted, passes);
+    return passes;
+  }
+
+  private void lay(List<DrivenPass> planted, List<PlantedPass> passes) {
     double left = planted.get(0).pass().leftMetres();
     double right = planted.get(planted.size() - 1).pass().rightMetres();
     long width = Math.round((right - left) * TENTHS_IN_A_METRE);
     Swaths swaths =
-        Swaths.nearest(combine, width, layout.plan().fit().tolerance().tenthsOfMillimetre());
+        Swaths.nearest(machine, width, layout.plan().fit().tolerance().tenthsOfMillimetre());
     for (Swath swath : swaths.passes()) {
       List<Stretches> under =
           planted.stream()
@@ -63,7 +72,7 @@ final class CombinePasses {
     }
   }
 
-  /** Whether a row of a planter's pass is harvested by that swath. */
+  /** Whether a row of a planter's pass lies in that swath. */
   private static boolean isUnder(DrivenPass planted, double left, Swath swath) {
     for (int row = 1; row <= planted.pass().rows(); row++) {
       double place = planted.pass().rowMetres(row) - left;
