@@ -2,6 +2,7 @@ package org.lynchet.prescription.budget;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.math.Matrix;
 
 /**
@@ -33,16 +34,35 @@ public record SeedingResponse(double a, double b, double c, double leastTested, 
   }
 
   /**
-   * The parabola with the least squares of deviations.
+   * The parabola with the least squares of deviations; none if its yield has no maximum.
    *
    * @param observations at three rates or more
-   * @throws IllegalArgumentException if the rates are too few or the yield has no maximum
+   * @throws IllegalArgumentException if the rates are too few
    */
-  public static SeedingResponse fit(List<Observation> observations) {
-    double least = observations.stream().mapToDouble(Observation::rate).min().orElse(0);
-    double most = observations.stream().mapToDouble(Observation::rate).max().orElse(0);
+  public static Optional<SeedingResponse> find(List<Observation> observations) {
+    if (observations.stream().map(Observation::rate).distinct().count() < 3) {
+      throw new IllegalArgumentException("a parabola needs three rates");
+    }
+    double least = observations.stream().mapToDouble(Observation::rate).min().orElseThrow();
+    double most = observations.stream().mapToDouble(Observation::rate).max().orElseThrow();
     double middle = (least + most) / 2;
     double half = (most - least) / 2;
+    double[] fitted = leastSquares(observations, middle, half);
+    double b = fitted[1] / half;
+    double c = fitted[2] / half / half;
+    double a = fitted[0] - b * middle + c * middle * middle;
+    return isFlat(fitted)
+        ? Optional.empty()
+        : Optional.of(new SeedingResponse(a, b - 2 * c * middle, c, least, most));
+  }
+
+  /** Whether the yield bends down by no more than rounding. */
+  private static boolean isFlat(double[] fitted) {
+    return !(fitted[2] < -1e-9 * Math.abs(fitted[0]));
+  }
+
+  /** Coefficients for rates that are moved by the middle and divided by half the range. */
+  private static double[] leastSquares(List<Observation> observations, double middle, double half) {
     double[][] sums = new double[3][3];
     double[] right = new double[3];
     for (Observation observation : observations) {
@@ -55,14 +75,7 @@ public record SeedingResponse(double a, double b, double c, double leastTested, 
         }
       }
     }
-    if (observations.stream().map(Observation::rate).distinct().count() < 3) {
-      throw new IllegalArgumentException("a parabola needs three rates");
-    }
-    double[] fitted = Matrix.solve(sums, right);
-    double b = fitted[1] / half;
-    double c = fitted[2] / half / half;
-    return new SeedingResponse(
-        fitted[0] - b * middle + c * middle * middle, b - 2 * c * middle, c, least, most);
+    return Matrix.solve(sums, right);
   }
 
   /** Yield at a rate. */

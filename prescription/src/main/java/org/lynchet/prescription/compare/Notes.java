@@ -17,6 +17,12 @@ public final class Notes {
               + " that separate blocks need for the same harvest. Prices, seed and time are not in"
               + " it; add the section budget to rank by money.");
     }
+    if (comparison.plan().budget().crops().values().stream()
+        .anyMatch(market -> market.yieldChange() != null)) {
+      notes.add(
+          "The plan's own yield-change is of its own strips; candidates differ, so that all of them"
+              + " are compared by the forecast instead.");
+    }
     if (comparison.widths() < comparison.widthsThatFit()) {
       notes.add(
           "The "

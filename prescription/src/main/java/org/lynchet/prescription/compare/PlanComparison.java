@@ -3,18 +3,26 @@ package org.lynchet.prescription.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.budget.FieldBudget;
+import org.lynchet.prescription.budget.StripBudget;
+import org.lynchet.prescription.budget.YieldChanges;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.LightRequest;
 import org.lynchet.prescription.light.PlanLight;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Responses;
+import org.lynchet.prescription.response.YieldForecast.CropYield;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -96,7 +104,22 @@ public final class PlanComparison {
   private Outcome outcome(Candidate candidate, CandidateLight light) throws RejectedException {
     FieldLayout layout = layout(plan, field, candidate);
     Summary summary = Summary.of(layout);
-    return new Outcome(candidate, light, FieldFacts.of(layout, summary), null);
+    return new Outcome(
+        candidate, light, FieldFacts.of(layout, summary), budget(layout, summary, light));
+  }
+
+  /** The money, with the change of yield that is forecast for these strips. */
+  private @Nullable StripBudget budget(FieldLayout layout, Summary summary, CandidateLight light)
+      throws RejectedException {
+    if (plan.budget().equals(PlannedBudget.NONE)) {
+      return null;
+    }
+    Map<String, Spread> changes = new LinkedHashMap<>();
+    for (CropYield crop : light.crops()) {
+      changes.put(crop.crop(), crop.relativeYield().plus(-1));
+    }
+    return FieldBudget.of(layout, summary, new YieldChanges(changes, List.copyOf(changes.keySet())))
+        .strips();
   }
 
   /**

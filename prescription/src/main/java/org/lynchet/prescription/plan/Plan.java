@@ -49,6 +49,13 @@ public record Plan(
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
   }
 
+  /** The same plan along another line. */
+  public Plan withGuidance(PlannedGuidance line) {
+    return new Plan(
+        file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
+        budget, compare);
+  }
+
   /** The same plan, written in other formats. */
   public Plan withFormats(List<HandoffChoices.Format> formats) {
     HandoffChoices others = handoff.withFormats(formats);

@@ -28,7 +28,7 @@ class SeedingResponseTest {
    */
   @Test
   void theOptimumOfATrialIsAsPublished() {
-    SeedingResponse response = SeedingResponse.fit(observations());
+    SeedingResponse response = SeedingResponse.find(observations()).orElseThrow();
     assertThat(response.economicOptimum(0.6615 / 118.1)).isCloseTo(191.7198, within(1e-3));
     assertThat(response.agronomicOptimum()).isCloseTo(210.447, within(1e-2));
     assertThat(response.tested(response.economicOptimum(0.6615 / 118.1))).isFalse();
@@ -38,7 +38,7 @@ class SeedingResponseTest {
   /** Coefficients worked out from the same data by exact arithmetic. */
   @Test
   void theParabolaIsThatOfLeastSquares() {
-    SeedingResponse response = SeedingResponse.fit(observations());
+    SeedingResponse response = SeedingResponse.find(observations()).orElseThrow();
     assertThat(response.a()).isCloseTo(8.545152, within(1e-6));
     assertThat(response.b()).isCloseTo(0.06294315, within(1e-8));
     assertThat(response.c()).isCloseTo(-1.4954626e-4, within(1e-11));
@@ -53,8 +53,12 @@ class SeedingResponseTest {
   void aYieldThatOnlyRisesHasNoBestRate() {
     List<Observation> rising =
         List.of(new Observation(1, 1), new Observation(2, 4), new Observation(3, 9));
+    List<Observation> line =
+        List.of(new Observation(1, 0.1), new Observation(2, 0.2), new Observation(3, 0.3));
+    assertThat(SeedingResponse.find(rising)).isEmpty();
+    assertThat(SeedingResponse.find(line)).isEmpty();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SeedingResponse.fit(rising))
+        .isThrownBy(() -> new SeedingResponse(1, 1, 0, 0, 1))
         .withMessageContaining("no best rate");
   }
 
@@ -63,7 +67,7 @@ class SeedingResponseTest {
     List<Observation> two =
         List.of(new Observation(1, 1), new Observation(2, 4), new Observation(2, 5));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SeedingResponse.fit(two))
+        .isThrownBy(() -> SeedingResponse.find(two))
         .withMessageContaining("three rates");
   }
 

@@ -74,6 +74,7 @@ public final class SamplePlans {
   private FitChoices fit = FitChoices.DEFAULT;
   private ForecastChoices forecast = ForecastChoices.DEFAULT;
   private CompareChoices compare = CompareChoices.DEFAULT;
+  private PlannedBudget budget = PlannedBudget.NONE;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -242,6 +243,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Has that money. */
+  public SamplePlans budget(PlannedBudget money) {
+    budget = money;
+    return this;
+  }
+
   /** The plan. */
   public Plan plan() {
     return new Plan(
@@ -256,7 +263,7 @@ public final class SamplePlans {
         new HandoffChoices(offZones, formats, taskData),
         fit,
         forecast,
-        PlannedBudget.NONE,
+        budget,
         compare);
   }
 
