@@ -127,7 +127,7 @@ public final class PlanComparison {
    *
    * @throws RejectedException if plan and field do not go together
    */
-  static FieldLayout layout(Plan plan, FieldData field, Candidate candidate)
+  public static FieldLayout layout(Plan plan, FieldData field, Candidate candidate)
       throws RejectedException {
     double turn = candidate.turnDegrees();
     return FieldLayout.of(
