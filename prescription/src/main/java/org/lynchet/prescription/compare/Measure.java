@@ -53,10 +53,13 @@ public enum Measure {
     return String.format(Locale.ROOT, format, value);
   }
 
-  /** What it is, in words; money in a currency for an area. */
-  public String words(String currency, AreaUnit unit) {
-    return this == NET
-        ? "net, " + currency + " for each " + unit.symbol()
-        : "land equivalent ratio";
+  /** A typical value with its range in words; money in a currency for an area. */
+  String words(Spread spread, String currency, AreaUnit unit) {
+    String typical = text(spread.typical());
+    String what =
+        this == NET
+            ? "a net of " + typical + " " + currency + "/" + unit.symbol()
+            : "a land equivalent ratio of " + typical;
+    return what + " typically, from " + text(spread.low()) + " to " + text(spread.high());
   }
 }

@@ -48,7 +48,7 @@ public final class Notes {
               + " candidates leave a crop without a strip in the field and are not ranked.");
     }
     notes.add(
-        "HOURS are driving over the strips, in the row and turning, of all machines; filling and"
+        "Hours are driving over the strips, in the row and turning, of all machines; filling and"
             + " waiting are not in them. On every heading the pattern begins at A.");
     return notes;
   }

@@ -34,38 +34,31 @@ public final class Verdict {
   private String answer() {
     Spread spread = comparison.measure().of(best, comparison.area());
     double blocks = comparison.measure().ofBlocks();
-    String figures =
-        String.format(
-            Locale.ROOT,
-            "%s typically, from %s to %s",
-            text(spread.typical()),
-            text(spread.low()),
-            text(spread.high()));
     if (isBlocks(comparison)) {
-      return "Plant blocks: the best of "
+      return "Plant blocks: the typical forecast of none of "
           + count()
-          + " brings no more than separate blocks ("
-          + words()
-          + " "
-          + figures
-          + "; blocks: "
-          + text(blocks)
-          + ").";
+          + " beats separate blocks. The best comes to "
+          + figures(spread)
+          + (spread.high() > blocks
+              ? " Only the high end is better than blocks."
+              : " Even the high end is no better than blocks.");
     }
-    String safe =
-        spread.low() > blocks
-            ? "Even the low end is better than separate blocks."
-            : "The low end is worse than separate blocks: try it on a part of the field first.";
     return "Strips: the best of "
         + count()
-        + " is forecast above separate blocks ("
-        + words()
-        + " "
-        + figures
-        + "; blocks: "
-        + text(blocks)
-        + "). "
-        + safe;
+        + " is forecast above separate blocks. It comes to "
+        + figures(spread)
+        + (spread.low() > blocks
+            ? " Even the low end is better than blocks."
+            : " The low end is worse than blocks: try it on a part of the field first.");
+  }
+
+  private String figures(Spread spread) {
+    Measure measure = comparison.measure();
+    return String.format(
+        Locale.ROOT,
+        "%s; blocks are %.0f.",
+        measure.words(spread, comparison.currency(), comparison.area()),
+        measure.ofBlocks());
   }
 
   private String count() {
@@ -91,10 +84,6 @@ public final class Verdict {
 
   private static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-  }
-
-  private String words() {
-    return comparison.measure().words(comparison.currency(), comparison.area());
   }
 
   private String text(double value) {

@@ -50,7 +50,7 @@ final class Assumptions {
       all.add(
           Assumption.ofPlan(
               "clearness, January to December",
-              forecast.clearness().toString(),
+              plain(forecast.clearness().toString()),
               "forecast.clearness"));
     }
   }
@@ -68,16 +68,32 @@ final class Assumptions {
     }
   }
 
-  /** All defaults of a key or below it. */
+  /** A default, or those below its key; neighbours with the same source stand together. */
   private void addDefaults(String folder, String what, String change) {
+    String names = "";
+    String values = "";
+    String source = "";
     for (Sourced value : defaults.all()) {
-      if (value.key().equals(folder)) {
-        all.add(new Assumption(what, value.value(), value.source(), change));
-      } else if (value.key().startsWith(folder + ".")) {
-        String name = value.key().substring(folder.length() + 1);
-        all.add(new Assumption(what + ", " + name, value.value(), value.source(), change));
+      boolean below = value.key().startsWith(folder + ".");
+      if (!below && !value.key().equals(folder)) {
+        continue;
       }
+      if (!values.isEmpty() && !source.equals(value.source())) {
+        all.add(new Assumption(what + names, values, source, change));
+        names = "";
+        values = "";
+      }
+      String name = below ? value.key().substring(folder.length() + 1) : "";
+      names = names + (names.isEmpty() ? (below ? ", " : "") : " / ") + name;
+      values = values + (values.isEmpty() ? "" : " / ") + plain(value.value());
+      source = value.source();
     }
+    all.add(new Assumption(what + names, values, source, change));
+  }
+
+  /** A list without its brackets. */
+  private static String plain(String value) {
+    return value.replaceAll("[\\[\\]]", "").replaceAll(",\\s*", ", ");
   }
 
   private void addMachine(Machine machine) {

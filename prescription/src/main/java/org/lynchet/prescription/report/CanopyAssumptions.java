@@ -71,7 +71,10 @@ final class CanopyAssumptions {
     String change = key == null ? "fixed in the model" : key(crop, key);
     all.add(
         new Assumption(
-            crop + ", " + name.replace('-', ' '), value.value(), value.source(), change));
+            crop + ", " + name.replace("-metres", " in m").replace('-', ' '),
+            value.value(),
+            value.source(),
+            change));
   }
 
   private void addPlanned(String name, PlannedCanopy canopy) {

@@ -33,6 +33,7 @@ final class MoneySection {
     String currency = budget.facts().currency();
     html.open("section", "class", "money");
     html.element("h2", "Money, strips against separate blocks");
+    html.open("div", "class", "pair").open("div");
     List<String> columns = List.of(currency + " for the field", "Low", "Typical", "High");
     html.open("table").head(columns).open("tbody");
     for (NetItem item : budget.items()) {
@@ -43,10 +44,10 @@ final class MoneySection {
     html.close().close();
     html.open("ul");
     budget.facts().crops().forEach(this::breakEven);
-    html.close();
+    html.close().close().open("div");
     html.element("h3", "What one number does alone, the strongest first");
     swings(currency);
-    html.close();
+    html.close().close().close();
   }
 
   private void amounts(

@@ -27,6 +27,6 @@ final class NumberWords {
 
   /** A share as per cent, signed. */
   static String percent(double share) {
-    return String.format(Locale.ROOT, "%+.1f %%", 100 * share);
+    return String.format(Locale.ROOT, "%+.1f\u00A0%%", 100 * share);
   }
 }

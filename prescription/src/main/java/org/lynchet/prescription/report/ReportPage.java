@@ -56,8 +56,10 @@ public final class ReportPage {
     if (budget != null) {
       MoneySection.write(budget, comparison.area(), html);
     }
+    html.open("div", "class", "sheet");
     map();
     seed();
+    html.close();
     assumptions();
     cautions();
     html.close().close().close();
@@ -86,7 +88,7 @@ public final class ReportPage {
     if (Verdict.isBlocks(comparison)) {
       html.element(
           "p",
-          "What follows is of rank 1, although blocks are forecast to do as well.",
+          "What follows is of rank 1, although blocks are forecast to do as well or better.",
           "class",
           "note");
     }
@@ -127,8 +129,8 @@ public final class ReportPage {
   }
 
   private void seed() {
-    List<String> columns = List.of("Seed of rank 1", "Crop", "Seeds", "Units");
-    html.open("section", "class", "seed").element("h2", "Seed to order");
+    List<String> columns = List.of("Product", "Crop", "Seeds", "Units");
+    html.open("section", "class", "seed").element("h2", "Seed of rank 1");
     html.open("table").head(columns).open("tbody");
     for (SeedOrder order : best.outcome().facts().seed()) {
       html.row(
@@ -138,7 +140,7 @@ public final class ReportPage {
               order.crop(),
               String.format(Locale.ROOT, "%,.0f", order.seeds()),
               order.units() == null ? "not known" : order.units().toString()),
-          "seed");
+          "order");
     }
     html.close().close().close();
   }
