@@ -12,7 +12,7 @@ import org.lynchet.prescription.quantity.Spread;
 final class BudgetInputs {
 
   /** One uncertain number. */
-  record Input(BudgetInput name, Spread spread) {}
+  record Input(BudgetInput name, Spread spread, String unit) {}
 
   private final BudgetFacts facts;
   private final List<Input> inputs = new ArrayList<>();
@@ -20,13 +20,18 @@ final class BudgetInputs {
   BudgetInputs(BudgetFacts facts) {
     this.facts = facts;
     for (CropChange crop : facts.crops()) {
-      inputs.add(new Input(BudgetInput.yieldInBlocks(crop.crop()), crop.yieldInBlocks()));
-      inputs.add(new Input(BudgetInput.yieldChange(crop.crop()), crop.yieldChange()));
-      inputs.add(new Input(BudgetInput.price(crop.crop()), crop.price()));
+      inputs.add(
+          new Input(
+              BudgetInput.yieldInBlocks(crop.crop()),
+              crop.yieldInBlocks(),
+              crop.unit().yieldSymbol()));
+      inputs.add(new Input(BudgetInput.yieldChange(crop.crop()), crop.yieldChange(), "%"));
+      inputs.add(
+          new Input(BudgetInput.price(crop.crop()), crop.price(), "/" + crop.unit().symbol()));
     }
     Spread hour = facts.machineCost();
     if (hour != null) {
-      inputs.add(new Input(BudgetInput.HOUR, hour));
+      inputs.add(new Input(BudgetInput.HOUR, hour, "/h"));
     }
   }
 

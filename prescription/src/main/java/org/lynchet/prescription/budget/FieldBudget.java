@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -88,6 +89,22 @@ public record FieldBudget(
         StripBudget.of(facts),
         SeedCost.of(summary, plan.budget()),
         new TrialRates(plan, summary, prices, faults).rates());
+  }
+
+  /** A warning for each rate that pays best but was not tested. */
+  public List<Warning> warnings() {
+    return rates.stream()
+        .filter(RateAdvice::isOutsideTrials)
+        .map(
+            rate ->
+                new Warning(
+                    Warning.Code.RATE_NOT_TESTED,
+                    "the rate that pays best for "
+                        + rate.product()
+                        + " is outside of what the trials tested, "
+                        + rate.testedWords()
+                        + ": they say nothing about it; stay within, or test it"))
+        .toList();
   }
 
   /** How often a machine drives in a season. */

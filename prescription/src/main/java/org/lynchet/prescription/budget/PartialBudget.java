@@ -33,16 +33,16 @@ public record PartialBudget(
   /** The budget of what items typically do to the net, each line rounded. */
   static PartialBudget typical(List<NetItem> items) {
     return new PartialBudget(
-        lines(items, NetItem.Kind.RETURN, 1),
-        lines(items, NetItem.Kind.COST, 1),
-        lines(items, NetItem.Kind.RETURN, -1),
-        lines(items, NetItem.Kind.COST, -1));
+        lines(items, BudgetPart.ADDED_RETURNS),
+        lines(items, BudgetPart.REDUCED_COSTS),
+        lines(items, BudgetPart.REDUCED_RETURNS),
+        lines(items, BudgetPart.ADDED_COSTS));
   }
 
-  private static List<BudgetLine> lines(List<NetItem> items, NetItem.Kind kind, int sign) {
+  private static List<BudgetLine> lines(List<NetItem> items, BudgetPart part) {
     return items.stream()
-        .filter(item -> item.kind() == kind && item.change().typical() * sign > 0)
-        .map(item -> BudgetLine.of(item.item(), item.change().typical() * sign))
+        .filter(item -> item.part() == part && item.change().typical() != 0)
+        .map(item -> BudgetLine.of(item.item(), Math.abs(item.change().typical())))
         .toList();
   }
 

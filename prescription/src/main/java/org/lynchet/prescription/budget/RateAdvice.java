@@ -2,6 +2,7 @@ package org.lynchet.prescription.budget;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Locale;
 import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
@@ -60,6 +61,12 @@ public record RateAdvice(
             response.economicOptimum(seedPrice / grainPrice.typical()),
             response.economicOptimum(seedPrice / grainPrice.high())),
         planned);
+  }
+
+  /** The rates that were tested, in words. */
+  String testedWords() {
+    return String.format(
+        Locale.ROOT, "%.0f to %.0f", response.leastTested(), response.mostTested());
   }
 
   /** Whether the trials say nothing about the rate that pays best at the typical price. */

@@ -14,8 +14,8 @@ import org.lynchet.prescription.quantity.Spread;
  * @param facts what strips change
  * @param typical the budget at typical values
  * @param items what each item does to the net
- * @param net change of net: its typical value, and the least and the most that any values within
- *     their spreads give together
+ * @param net change of net, the sum of the items: its typical value, and the least and the most
+ *     that any values within their spreads give together
  * @param swings what each uncertain number does alone, the widest first
  */
 public record StripBudget(
@@ -32,7 +32,8 @@ public record StripBudget(
   public static StripBudget of(BudgetFacts facts) {
     BudgetInputs inputs = new BudgetInputs(facts);
     List<NetItem> items = inputs.items();
-    Spread net = items.stream().map(NetItem::change).reduce(Spread.exactly(0), Spread::plus);
+    Spread net =
+        items.stream().map(NetItem::change).reduce(Spread.exactly(0), Spread::plus).rounded(2);
     return new StripBudget(facts, PartialBudget.typical(items), items, net, swings(inputs));
   }
 
@@ -56,6 +57,38 @@ public record StripBudget(
   public OptionalDouble breakEvenPrice(String crop) {
     OptionalDouble price = breakEven(BudgetInput.price(crop));
     return price.isPresent() && price.getAsDouble() > 0 ? price : OptionalDouble.empty();
+  }
+
+  /**
+   * The ratio of a crop's price to another's at which net does not change, the other's price and
+   * all else typical; none if the crop has no such price.
+   */
+  public OptionalDouble breakEvenPriceRatio(String crop, String other) {
+    OptionalDouble price = breakEvenPrice(crop);
+    return price.isPresent()
+        ? OptionalDouble.of(price.getAsDouble() / change(other).price().typical())
+        : price;
+  }
+
+  /** The crop whose yield gains most by strips, or loses least; the first of several alike. */
+  public CropChange gaining() {
+    return facts.crops().stream().reduce((a, b) -> gain(b) > gain(a) ? b : a).orElseThrow();
+  }
+
+  /** The crop whose yield loses most by strips, or gains least; the last of several alike. */
+  public CropChange losing() {
+    return facts.crops().stream().reduce((a, b) -> gain(b) <= gain(a) ? b : a).orElseThrow();
+  }
+
+  private static double gain(CropChange crop) {
+    return crop.yieldChange().typical();
+  }
+
+  private CropChange change(String name) {
+    return facts.crops().stream()
+        .filter(crop -> crop.crop().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(name + " is not in the budget"));
   }
 
   /** Net is linear in each input: two points give the place where it is 0. */
@@ -82,6 +115,7 @@ public record StripBudget(
           new Swing(
               input.name(),
               spread,
+              input.unit(),
               inputs.net(with(typical, i, spread.low())),
               inputs.net(with(typical, i, spread.high()))));
     }

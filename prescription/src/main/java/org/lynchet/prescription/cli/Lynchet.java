@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       FitCommand.class,
       LightCommand.class,
+      BudgetCommand.class,
       CompareCommand.class,
       CheckCommand.class,
       ConvertCommand.class,
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  lynchet fit sandhill-east.yaml",
       "  lynchet light sandhill-east.yaml",
+      "  lynchet budget sandhill-east.yaml",
       "  lynchet compare sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml",
       "  lynchet plan sandhill-east.yaml --out to-planter --png",

@@ -3,6 +3,7 @@ package org.lynchet.prescription.compare;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.lynchet.prescription.budget.TextLines;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Cautions;
 
@@ -12,7 +13,7 @@ public final class ComparisonTable {
   private static final int WIDTHS = 50;
 
   private final Comparison comparison;
-  private final StringBuilder text = new StringBuilder();
+  private final TextLines text = new TextLines();
 
   private ComparisonTable(Comparison comparison) {
     this.comparison = comparison;
@@ -30,9 +31,9 @@ public final class ComparisonTable {
 
   private void head() {
     String field = comparison.plan().field().name();
-    text.append(Paragraph.of("", "  ", field + ". " + Verdict.answer(comparison)));
-    line("");
-    line(
+    text.wrap(field + ". " + Verdict.answer(comparison));
+    text.line("");
+    text.line(
         "%4s %-50s %9s %16s %6s %7s",
         "RANK",
         "CANDIDATE (* as planned)",
@@ -46,25 +47,26 @@ public final class ComparisonTable {
     comparison.ranked().stream().limit(SHOWN).forEach(this::candidate);
     Optional<Outcome> planned = comparison.findPlanned();
     if (planned.isPresent() && comparison.rank(planned.get()) > SHOWN) {
-      line("   ...");
+      text.line("   ...");
       candidate(planned.get());
     }
-    line("");
+    text.line("");
   }
 
   private void candidate(Outcome outcome) {
     Candidate candidate = outcome.candidate();
     Spread spread = comparison.measure().of(outcome, comparison.area());
     boolean net = comparison.measure() == Measure.NET;
-    line(
+    text.line(
         "%4d %-50s %9s %16s %6.3f %7.2f",
         comparison.rank(outcome),
-        cut(candidate.widthWords(comparison.length())) + (candidate.planned() ? " *" : ""),
+        TextLines.cut(candidate.widthWords(comparison.length()), WIDTHS - 2)
+            + (candidate.planned() ? " *" : ""),
         net ? text(spread.typical()) : "",
         text(spread.low()) + (net ? " to " : "-") + text(spread.high()),
         outcome.light().landEquivalentRatio().typical(),
         outcome.facts().hours());
-    line(
+    text.line(
         "     %s; border rows: %s; %s",
         candidate.headingWords(), candidate.borderWords(), yields(outcome));
   }
@@ -81,27 +83,18 @@ public final class ComparisonTable {
         .collect(Collectors.joining(", "));
   }
 
-  private static String cut(String words) {
-    return words.length() <= WIDTHS - 2 ? words : words.substring(0, WIDTHS - 4) + "..";
-  }
-
   private void drivers() {
-    line("What drives the ranking, the strongest first");
-    Verdict.drivers(comparison)
-        .forEach(sentence -> text.append(Paragraph.of("  ", "    ", sentence)));
-    line("");
+    text.line("What drives the ranking, the strongest first");
+    Verdict.drivers(comparison).forEach(sentence -> text.wrap("- " + sentence));
+    text.line("");
   }
 
   private void notes() {
-    Notes.of(comparison).forEach(note -> text.append(Paragraph.of("", "  ", note)));
-    text.append(Cautions.text(comparison.plan().forecast().season()));
+    Notes.of(comparison).forEach(text::wrap);
+    text.add(Cautions.text(comparison.plan().forecast().season()));
   }
 
   private String text(double value) {
     return comparison.measure().text(value);
-  }
-
-  private void line(String format, Object... values) {
-    text.append(String.format(Locale.ROOT, format, values).stripTrailing()).append('\n');
   }
 }

@@ -39,6 +39,8 @@ public record Warning(Code code, String text) implements Serializable {
     SPRAY_OVERLAPS,
     /** A crop has no default seeds per unit and the plan gives none, so no units are ordered. */
     NO_SEED_UNIT,
+    /** The seeding rate that pays best by the plan's trials is outside of what they tested. */
+    RATE_NOT_TESTED,
     /** A name is longer than task data holds and is cut there. */
     NAME_CUT,
     /** A crop or product of the plan has no area in the field. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.lynchet.prescription.sheet.CsvText;
 
 /**
  * Writes the light of rows as CSV (RFC 4180): season, each month of the year that a row's season
@@ -16,8 +17,10 @@ import java.util.TreeSet;
  * each hour of local mean solar time.
  */
 public final class LightCsv {
+  private static final int DECIMALS = 4;
+
   private final LightResult result;
-  private final StringBuilder csv = new StringBuilder();
+  private final CsvText csv = new CsvText();
 
   private LightCsv(LightResult result) {
     this.result = result;
@@ -31,47 +34,38 @@ public final class LightCsv {
   private String write() {
     List<Integer> months = months();
     List<Integer> hours = hours();
-    csv.append("strip,crop,product,row,offset_m,relative_incident,relative_absorbed");
-    months.forEach(
-        m -> csv.append(String.format(Locale.ROOT, ",incident_%02d,absorbed_%02d", m, m)));
-    hours.forEach(h -> csv.append(String.format(Locale.ROOT, ",shade_%02d", h)));
-    csv.append("\r\n");
+    csv.cells("strip", "crop", "product", "row", "offset_m");
+    csv.cells("relative_incident", "relative_absorbed");
+    months.forEach(m -> csv.cells(named("incident_", m), named("absorbed_", m)));
+    hours.forEach(h -> csv.cell(named("shade_", h)));
+    csv.endRow();
     for (RowLight light : result.rows()) {
       write(light, months, hours);
     }
     return csv.toString();
   }
 
+  private static String named(String column, int number) {
+    return String.format(Locale.ROOT, "%s%02d", column, number);
+  }
+
   private void write(RowLight light, List<Integer> months, List<Integer> hours) {
     CanopyRow row = light.row();
-    csv.append(row.strip()).append(',');
-    text(row.crop());
-    text(row.product());
-    csv.append(row.row());
-    number(row.offsetMetres());
-    number(light.relativeIncident());
-    number(light.relativeAbsorbed());
+    csv.cell(row.strip(), 0).cell(row.crop()).cell(row.product()).cell(row.row(), 0);
+    csv.cell(row.offsetMetres(), DECIMALS);
+    csv.cell(light.relativeIncident(), DECIMALS).cell(light.relativeAbsorbed(), DECIMALS);
     for (int month : months) {
       Optional<RowLight.Month> one =
           light.months().stream().filter(m -> m.month() == month).findFirst();
       if (one.isPresent()) {
-        number(one.get().relativeIncident());
-        number(one.get().relativeAbsorbed());
+        csv.cell(one.get().relativeIncident(), DECIMALS);
+        csv.cell(one.get().relativeAbsorbed(), DECIMALS);
       } else {
-        csv.append(",,");
+        csv.cells("", "");
       }
     }
-    hours.forEach(hour -> number(light.shadeByHour().get(hour)));
-    csv.append("\r\n");
-  }
-
-  private void text(String text) {
-    boolean quoted = text.matches("(?s).*[,\"\\r\\n].*");
-    csv.append(quoted ? '"' + text.replace("\"", "\"\"") + '"' : text).append(',');
-  }
-
-  private void number(double value) {
-    csv.append(String.format(Locale.ROOT, ",%.4f", value));
+    hours.forEach(hour -> csv.cell(light.shadeByHour().get(hour), DECIMALS));
+    csv.endRow();
   }
 
   /** Months of any row, in the order of the season. */

@@ -1,20 +1,16 @@
 package org.lynchet.prescription.picture;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import org.lynchet.prescription.light.DayShade;
 import org.lynchet.prescription.light.LightResult;
 
 /**
  * Draws the light of rows: a chart by row position, or a picture of the shade through some days,
- * each on one page to print. The same input gives the same SVG, byte for byte.
+ * each on one page to print.
  */
-public final class LightChart {
-  private final Scene scene;
-
+public final class LightChart extends Picture {
   private LightChart(Scene scene) {
-    this.scene = scene;
+    super(scene);
   }
 
   /**
@@ -35,27 +31,5 @@ public final class LightChart {
    */
   public static LightChart ofDays(List<DayShade> days, double headingDegrees, String field) {
     return new LightChart(new ShadeChartMaker(days, headingDegrees, field).make());
-  }
-
-  /**
-   * Writes the picture as SVG in UTF-8.
-   *
-   * @throws IOException if the file cannot be written
-   */
-  public void writeSvg(Path file) throws IOException {
-    SceneFiles.writeSvg(scene, file);
-  }
-
-  /**
-   * Writes the picture as PNG; needs no screen, but a font.
-   *
-   * @throws IOException if the file cannot be written
-   */
-  public void writePng(Path file) throws IOException {
-    SceneFiles.writePng(scene, file);
-  }
-
-  Scene scene() {
-    return scene;
   }
 }

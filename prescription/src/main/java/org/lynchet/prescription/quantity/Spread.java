@@ -1,6 +1,8 @@
 package org.lynchet.prescription.quantity;
 
 import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 
 /**
@@ -46,6 +48,15 @@ public record Spread(double low, double typical, double high) implements Seriali
     double least = Arrays.stream(corners).min().orElseThrow();
     double most = Arrays.stream(corners).max().orElseThrow();
     return new Spread(least, typical * other.typical, most);
+  }
+
+  /** The values with so many decimals, halves away from zero. */
+  public Spread rounded(int decimals) {
+    return new Spread(rounded(low, decimals), rounded(typical, decimals), rounded(high, decimals));
+  }
+
+  private static double rounded(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
   }
 
   /** A number that is known. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,15 +24,14 @@ public final class LightFiles {
   private static final double[] SHARES = {0.4, 0.6, 0.8};
 
   private final PlanForecast forecast;
-  private final Path folder;
-  private final List<String> names;
+  private final FolderFiles files;
+  private final boolean png;
   private final List<LocalDate> dates;
 
-  private LightFiles(
-      PlanForecast forecast, Path folder, List<String> names, List<LocalDate> dates) {
+  private LightFiles(PlanForecast forecast, FolderFiles files, boolean png, List<LocalDate> dates) {
     this.forecast = forecast;
-    this.folder = folder;
-    this.names = names;
+    this.files = files;
+    this.png = png;
     this.dates = dates;
   }
 
@@ -54,19 +52,14 @@ public final class LightFiles {
       names.addAll(List.of("light-rows.png", "light-shade.png"));
     }
     Faults faults = new Faults();
-    for (String name : names) {
-      if (!force && Files.exists(folder.resolve(name))) {
-        faults.add(
-            "a file is there already",
-            folder.resolve(name).toString(),
-            "files that are not there yet, unless --force is given",
-            "choose another folder with --out, or replace it with --force");
-      }
+    FolderFiles files = new FolderFiles(folder, names);
+    if (!force) {
+      files.checkFree(faults);
     }
     check(forecast.light().request(), dates, faults);
     faults.throwIfAny();
     return new LightFiles(
-        forecast, folder, names, dates.isEmpty() ? usualDates(forecast.light().request()) : dates);
+        forecast, files, png, dates.isEmpty() ? usualDates(forecast.light().request()) : dates);
   }
 
   private static void check(LightRequest request, List<LocalDate> dates, Faults faults) {
@@ -116,31 +109,7 @@ public final class LightFiles {
    * @throws RejectedException if the file system refuses
    */
   public List<String> write() throws RejectedException {
-    try {
-      Files.createDirectories(folder);
-      Path draft = Files.createTempDirectory(folder, ".light-");
-      try {
-        draw(draft);
-        for (String name : names) {
-          Files.move(
-              draft.resolve(name), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
-        }
-      } finally {
-        for (String name : names) {
-          Files.deleteIfExists(draft.resolve(name));
-        }
-        Files.deleteIfExists(draft);
-      }
-      return names;
-    } catch (IOException e) {
-      Faults faults = new Faults();
-      faults.add(
-          "cannot write: " + e,
-          folder.toString(),
-          "a folder that you may write to, on a disk with room",
-          "make room there, or choose another folder with --out");
-      throw new RejectedException(faults.list());
-    }
+    return files.write(this::draw);
   }
 
   private void draw(Path draft) throws IOException {
@@ -153,7 +122,7 @@ public final class LightFiles {
         draft.resolve("light.csv"), LightCsv.of(forecast.light()), StandardCharsets.UTF_8);
     rows.writeSvg(draft.resolve("light-rows.svg"));
     shade.writeSvg(draft.resolve("light-shade.svg"));
-    if (names.contains("light-rows.png")) {
+    if (png) {
       rows.writePng(draft.resolve("light-rows.png"));
       shade.writePng(draft.resolve("light-shade.png"));
     }

@@ -1,10 +1,9 @@
 package org.lynchet.prescription.workflow;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.List;
 import org.lynchet.prescription.compare.Comparison;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
@@ -13,35 +12,40 @@ import org.lynchet.prescription.zone.FieldData;
 
 /** Writes a comparison's page into a file. */
 public final class ReportFile {
-  private final Path file;
+  private final String name;
+  private final FolderFiles files;
 
-  private ReportFile(Path file) {
-    this.file = file;
+  private ReportFile(String name, FolderFiles files) {
+    this.name = name;
+    this.files = files;
   }
 
   /**
    * Checks what will be written.
    *
+   * @param file the page; its folder is made if it is not there
    * @param force whether a file that is there is replaced
    * @throws RejectedException if a file is there, or a folder
    */
   public static ReportFile prepared(Path file, boolean force) throws RejectedException {
     Faults faults = new Faults();
-    if (Files.isDirectory(file)) {
+    Path whole = file.toAbsolutePath().normalize();
+    Path folder = whole.getParent();
+    if (folder == null || Files.isDirectory(whole)) {
       faults.add(
           "a folder is there",
           file.toString(),
           "a file such as decision.html",
           "name a file in it with --report");
-    } else if (!force && Files.exists(file)) {
-      faults.add(
-          "a file is there already",
-          file.toString(),
-          "a file that is not there yet, unless --force is given",
-          "choose another file with --report, or replace it with --force");
+      throw new RejectedException(faults.list());
     }
-    faults.throwIfAny();
-    return new ReportFile(file);
+    String name = whole.getFileName().toString();
+    FolderFiles files = new FolderFiles(folder, List.of(name), "another file with --report");
+    if (!force) {
+      files.checkFree(faults);
+      faults.throwIfAny();
+    }
+    return new ReportFile(name, files);
   }
 
   /**
@@ -51,26 +55,6 @@ public final class ReportFile {
    */
   public void write(Comparison comparison, FieldData field) throws RejectedException {
     String page = ReportPage.of(comparison, field);
-    try {
-      Path folder = file.toAbsolutePath().getParent();
-      Files.createDirectories(folder);
-      Path draft = Files.createTempDirectory(folder, ".report-");
-      Path whole = draft.resolve("page.html");
-      try {
-        Files.writeString(whole, page, StandardCharsets.UTF_8);
-        Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(whole);
-        Files.deleteIfExists(draft);
-      }
-    } catch (IOException e) {
-      Faults faults = new Faults();
-      faults.add(
-          "cannot write: " + e,
-          file.toString(),
-          "a file in a folder that you may write to, on a disk with room",
-          "make room there, or choose another file with --report");
-      throw new RejectedException(faults.list());
-    }
+    files.write(draft -> Files.writeString(draft.resolve(name), page, StandardCharsets.UTF_8));
   }
 }

@@ -15,6 +15,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.lynchet.formats.Fault;
 import org.lynchet.prescription.driving.FieldTime;
+import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedStrip;
@@ -94,6 +95,43 @@ class FieldBudgetTest {
     assertThat(corn.low()).isCloseTo(light.low() - 1, within(1e-6));
     assertThat(changes.byCrop()).containsEntry("soybean", own);
     assertThat(changes.forecast()).containsExactly("corn");
+  }
+
+  /**
+   * Iowa State Ag Decision Maker A1-20: 80,000 kernels at 280, 30,000 on an acre are 105.00. Iowa
+   * State in the trade press, 2012: 140,000 soybean seeds at 50, 160,000 to 170,000 on an acre are
+   * 57 to 61, exactly 57.14 and 60.71.
+   */
+  @Test
+  void seedOfAnAcreToTheCent() throws RejectedException {
+    SamplePlans plans =
+        plans(SampleMoney.money(Map.of(), Map.of("tall-108", 280.0, "bean-2.4", 50.0), Map.of()));
+    FieldLayout layout = FieldLayout.of(plans.plan(), field(TWELVE_STRIPS));
+    SeedPrices prices = new SeedPrices(plans.plan(), Summary.of(layout), new Faults());
+    assertThat(prices.cost("tall-108", 30_000)).isCloseTo(105.00, within(0.005));
+    assertThat(prices.cost("bean-2.4", 160_000)).isCloseTo(57.14, within(0.005));
+    assertThat(prices.cost("bean-2.4", 170_000)).isCloseTo(60.71, within(0.005));
+  }
+
+  /**
+   * The plan's rows run north, those of the layout, as after a placement, east. East-west rows cost
+   * soybean less than north-south rows: order of the J. Prod. Agric. 9:101 (1996) trials,
+   * Minnesota.
+   */
+  @Test
+  void lightGoesByTheHeadingOfTheLayout() throws RejectedException {
+    SamplePlans plans =
+        plans(
+            SampleMoney.money(
+                SampleMoney.markets(null, null), SampleMoney.whole().seedPrices(), Map.of()));
+    FieldData north = field(TWELVE_STRIPS);
+    FieldData east = north.withFrame(SamplePlans.FRAME.turned(-Math.PI / 2));
+    FieldLayout layout = FieldLayout.of(plans.plan(), east);
+    assertThat(layout.frame().headingDegrees() % 180).isCloseTo(90, within(1e-6));
+    Map<String, Spread> ofEast = YieldChanges.of(layout).byCrop();
+    Map<String, Spread> ofNorth = YieldChanges.of(FieldLayout.of(plans.plan(), north)).byCrop();
+    assertThat(Objects.requireNonNull(ofEast.get("soybean")).typical())
+        .isGreaterThan(Objects.requireNonNull(ofNorth.get("soybean")).typical() + 0.005);
   }
 
   @Test

@@ -44,6 +44,18 @@ class SeedingResponseTest {
     assertThat(response.c()).isCloseTo(-1.4954626e-4, within(1e-11));
   }
 
+  /**
+   * Nafziger, U. Illinois: at 300 for 80,000 kernels and corn at 4.50, a bushel buys 1,200 seeds.
+   * At the optimum 1,200 seeds more bring just that bushel.
+   */
+  @Test
+  void atTheOptimumTheLastSeedsPayForThemselves() {
+    SeedingResponse response = new SeedingResponse(100, 0.0064, -1e-7, 20_000, 40_000);
+    double best = response.economicOptimum(300.0 / 80_000 / 4.50);
+    double lastBushel = response.yieldAt(best + 600) - response.yieldAt(best - 600);
+    assertThat(lastBushel).isCloseTo(1, within(1e-9));
+  }
+
   @Test
   void dearSeedIsNotSownAtAll() {
     assertThat(new SeedingResponse(100, 2, -0.1, 0, 20).economicOptimum(3)).isZero();

@@ -16,6 +16,9 @@ import org.lynchet.prescription.quantity.Spread;
  * WASDE of November 2025 for 2025/26, 4.00 and 10.50 a bushel, 186.0 and 53.0 bushels an acre.
  */
 class StripBudgetTest {
+  /** Six items, each rounded to the cent. */
+  private static final double CENTS = 0.03;
+
   private static final double FIFTY_ACRES = 50 * AreaUnit.ACRE.squareMetres();
 
   private static final BudgetFacts FACTS =
@@ -105,12 +108,12 @@ class StripBudgetTest {
                           + random.nextDouble() * (input.spread().high() - input.spread().low()))
               .toArray();
       assertThat(inputs.net(values))
-          .isBetween(budget.net().low() - 1e-9, budget.net().high() + 1e-9);
+          .isBetween(budget.net().low() - CENTS, budget.net().high() + CENTS);
     }
     assertThat(budget.net().low())
-        .isCloseTo(inputs.net(new double[] {170, 0.02, 3.5, 53, -0.15, 12, 200}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {170, 0.02, 3.5, 53, -0.15, 12, 200}), within(CENTS));
     assertThat(budget.net().high())
-        .isCloseTo(inputs.net(new double[] {200, 0.12, 4.6, 53, -0.03, 9.5, 100}), within(1e-9));
+        .isCloseTo(inputs.net(new double[] {200, 0.12, 4.6, 53, -0.03, 9.5, 100}), within(CENTS));
   }
 
   /** The change of corn's yield moves 50 x 186 x 4 x 0.10 = 3,720, most of all. */
@@ -121,6 +124,34 @@ class StripBudgetTest {
     assertThat(budget.swings().get(0).width()).isCloseTo(3720, within(1e-9));
     assertThat(budget.swings())
         .isSortedAccordingTo((one, other) -> Double.compare(other.width(), one.width()));
+  }
+
+  /** A certain gain, a certain loss and nothing at all, in plain words. */
+  @Test
+  void theVerdictSaysWhatTheNumbersSay() {
+    assertThat(verdict(Spread.exactly(0.1)))
+        .isEqualTo(
+            "Strips pay at all numbers of the plan; typically they bring 74.40 USD/ac (+74.40 to"
+                + " +74.40) more than blocks.");
+    assertThat(verdict(new Spread(-0.2, -0.1, -0.05)))
+        .isEqualTo(
+            "Plant blocks: at no numbers of the plan do strips pay; typically they lose 74.40"
+                + " USD/ac (-148.80 to -37.20).");
+    assertThat(verdict(new Spread(-0.1, 0, 0.1)))
+        .startsWith("Typically strips bring what blocks do, 0.00 USD/ac (-74.40 to +74.40).")
+        .endsWith("Whether strips pay hangs most on the change of yield, corn.");
+    assertThat(verdict(new Spread(-0.1, -0.05, 0.1)))
+        .startsWith("Typically strips lose 37.20 USD/ac (-74.40 to +74.40) against blocks: plant");
+  }
+
+  /** 186 bu/ac at 4.00. */
+  private static String verdict(Spread change) {
+    CropChange corn =
+        new CropChange(
+            "corn", FIFTY_ACRES, GrainUnit.BUSHEL, Spread.exactly(186), change, Spread.exactly(4));
+    return Verdict.of(
+        StripBudget.of(new BudgetFacts("USD", FIFTY_ACRES, List.of(corn), 0, 0, null, List.of())),
+        AreaUnit.ACRE);
   }
 
   private static BudgetLine line(String item, double amount) {

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,32 +53,7 @@ class LightChartTest {
 
   @Test
   void textsStayOnThePageAndApartFromEachOther() {
-    // A quarter of an inch, what common printers leave blank; common practice, no source.
-    Box printable = new Box(0, 0, Scene.WIDTH, Scene.HEIGHT).shrunk(18, 18);
-    for (Scene scene : scenes()) {
-      List<Box> boxes =
-          scene.layers().stream()
-              .flatMap(layer -> layer.marks().stream())
-              .flatMap(mark -> mark instanceof Mark.Text text ? Stream.of(box(text)) : Stream.of())
-              .toList();
-      assertThat(boxes).hasSizeGreaterThan(8).allMatch(printable::contains);
-      for (int i = 0; i < boxes.size(); i++) {
-        for (Box other : boxes.subList(i + 1, boxes.size())) {
-          assertThat(boxes.get(i).overlaps(other)).as(boxes.get(i) + " on " + other).isFalse();
-        }
-      }
-    }
-  }
-
-  private static Box box(Mark.Text text) {
-    double width = TextWidth.of(text.text(), text.size(), text.bold());
-    double left =
-        switch (text.anchor()) {
-          case START -> text.x();
-          case MIDDLE -> text.x() - width / 2;
-          case END -> text.x() - width;
-        };
-    return new Box(left, text.y() - text.size() * 0.72, left + width, text.y());
+    scenes().forEach(PrintedTexts::check);
   }
 
   /** Every row has a bar as high as its absorbed light, on one scale. */
