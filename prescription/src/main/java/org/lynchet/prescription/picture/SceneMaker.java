@@ -63,7 +63,7 @@ final class SceneMaker {
     layers.add(new Scene.Layer("ab-line", ab));
     layers.add(new Scene.Layer("pass-numbers", numbers.marks()));
     layers.add(new Scene.Layer("management-zone-names", managementZones.names(labels)));
-    layers.add(new Scene.Layer("title", title()));
+    layers.add(new Scene.Layer("heading", title()));
     layers.add(new Scene.Layer("north-arrow", northArrow()));
     layers.add(new Scene.Layer("scale-bar", scaleBar()));
     layers.add(new Scene.Layer("notes", notes(numbers)));

@@ -8,14 +8,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lynchet.prescription.budget.FieldBudget;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.CompareChoices;
+import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedBudget;
+import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.PlanForecast;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldData;
@@ -70,6 +75,56 @@ class PlanComparisonTest {
     }
     assertThat(comparison.measure()).isEqualTo(Measure.LAND);
     assertThat(comparison.widths()).isEqualTo(4);
+  }
+
+  /** The budget of the plan's own candidate is the one of the command budget, to sampling. */
+  @Test
+  void withMoneyCandidatesAreRankedByNet() throws Exception {
+    Plan plan = shortBorder().widest(30).budget(money()).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    assertThat(comparison.measure()).isEqualTo(Measure.NET);
+    List<Double> nets =
+        comparison.ranked().stream()
+            .map(one -> Measure.NET.of(one, comparison.area()).typical())
+            .toList();
+    for (int i = 1; i < nets.size(); i++) {
+      assertThat(nets.get(i)).isLessThanOrEqualTo(nets.get(i - 1) + 0.01);
+    }
+    FieldLayout layout = FieldLayout.of(plan, SQUARE);
+    double net =
+        FieldBudget.of(layout, Summary.of(layout)).strips().netPer(comparison.area()).typical();
+    Outcome planned = comparison.findPlanned().orElseThrow();
+    assertThat(Measure.NET.of(planned, comparison.area()).typical()).isCloseTo(net, within(0.2));
+    assertThat(ComparisonTable.of(comparison).lines()).allMatch(line -> line.length() <= 100);
+    assertThat(ComparisonJson.of(comparison)).contains("net_per_area", "\"currency\" : \"USD\"");
+  }
+
+  @Test
+  void saysPlantBlocksWhereNothingPays() throws Exception {
+    Plan plan = SamplePlans.cornAndSoybean().widest(30).compare(BARE).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    assertThat(comparison.ranked().get(0).light().landEquivalentRatio().typical()).isLessThan(1);
+    assertThat(Verdict.isBlocks(comparison)).isTrue();
+    assertThat(Verdict.answer(comparison)).startsWith("Plant blocks:");
+  }
+
+  private static PlannedBudget money() {
+    return new PlannedBudget(
+        "USD",
+        Map.of(
+            "corn",
+            market(new Spread(3.5, 4, 5), 190),
+            "soybean",
+            market(new Spread(9, 10, 12), 55)),
+        Map.of("tall-108", 280.0, "short-106", 310.0),
+        new Spread(100, 150, 200),
+        2,
+        List.of(),
+        Map.of());
+  }
+
+  private static CropMarket market(Spread price, double bushels) {
+    return new CropMarket(GrainUnit.BUSHEL, price, Spread.exactly(bushels), null);
   }
 
   /** Where no crop shades another, strips are blocks; the quickest candidate is first. */
