@@ -3,6 +3,7 @@ package org.lynchet.prescription.compare;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.lynchet.prescription.budget.BudgetTable;
 import org.lynchet.prescription.budget.TextLines;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Cautions;
@@ -91,6 +92,9 @@ public final class ComparisonTable {
 
   private void notes() {
     Notes.of(comparison).forEach(text::wrap);
+    if (comparison.measure() == Measure.NET) {
+      text.wrap(BudgetTable.PRICES);
+    }
     text.add(Cautions.text(comparison.plan().forecast().season()));
   }
 

@@ -2,6 +2,7 @@ package org.lynchet.prescription.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lynchet.prescription.plan.PlacementChoices;
 import org.lynchet.prescription.plan.PlannedStrip;
 
 /** Says what was compared, and what was left out. */
@@ -46,6 +47,9 @@ public final class Notes {
       notes.add(
           comparison.withoutCrop().size()
               + " candidates leave a crop without a strip in the field and are not ranked.");
+    }
+    if (comparison.plan().guidance().placement().kind() == PlacementChoices.Kind.BEST) {
+      notes.add("The best placement is not looked for here: plan the candidate that you choose.");
     }
     notes.add(
         "Hours are driving over the strips, in the row and turning, of all machines; filling and"

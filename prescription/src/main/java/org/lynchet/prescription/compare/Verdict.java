@@ -3,6 +3,8 @@ package org.lynchet.prescription.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.prescription.budget.StripBudget;
+import org.lynchet.prescription.budget.Swing;
 import org.lynchet.prescription.quantity.Spread;
 
 /** Says in plain sentences what a comparison comes to, and what drives its ranking. */
@@ -35,9 +37,9 @@ public final class Verdict {
     Spread spread = comparison.measure().of(best, comparison.area());
     double blocks = comparison.measure().ofBlocks();
     if (isBlocks(comparison)) {
-      return "Plant blocks: the typical forecast of none of "
+      return "Plant blocks: none of "
           + count()
-          + " beats separate blocks. The best comes to "
+          + " typically beats separate blocks. The best comes to "
           + figures(spread)
           + (spread.high() > blocks
               ? " Only the high end is better than blocks."
@@ -78,6 +80,22 @@ public final class Verdict {
               driver.best(),
               text(driver.worstMean()),
               driver.worst()));
+    }
+    StripBudget budget = best.budget();
+    if (budget != null && !budget.swings().isEmpty()) {
+      Swing swing = budget.swings().get(0);
+      Spread values = swing.counted();
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "Of the plan's numbers the %s alone moves rank 1 most: a net of %+,.0f %s for the field"
+                  + " at %s, %+,.0f at %s.",
+              swing.input().words(),
+              swing.netAtLow(),
+              budget.facts().currency(),
+              swing.words(values.low()),
+              swing.netAtHigh(),
+              swing.words(values.high())));
     }
     return sentences;
   }

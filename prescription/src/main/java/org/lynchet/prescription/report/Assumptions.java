@@ -10,10 +10,12 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.plan.ExtraCost;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Spread;
 
 /** Lists what a comparison of a plan goes by: season, responses, canopies, machines, money. */
@@ -157,6 +159,23 @@ final class Assumptions {
                         product + ", seed",
                         NumberWords.plain(price) + " " + currency + "/unit",
                         "budget.seed." + product)));
+    if (!budget.crops().isEmpty()) {
+      all.add(
+          Assumption.ofPlan(
+              "sprayings in a season", Integer.toString(budget.sprayings()), "budget.sprayings"));
+    }
+    for (ExtraCost extra : budget.extraCosts()) {
+      AreaUnit per = extra.per();
+      all.add(
+          Assumption.ofPlan(
+              extra.item(),
+              NumberWords.plain(extra.amount())
+                  + " "
+                  + currency
+                  + "/"
+                  + (per == null ? "field" : per.symbol()),
+              "budget.extra-costs"));
+    }
     Spread hour = budget.machineCost();
     if (hour != null) {
       all.add(

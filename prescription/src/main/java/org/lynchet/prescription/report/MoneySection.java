@@ -3,7 +3,6 @@ package org.lynchet.prescription.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.lynchet.prescription.budget.BudgetInput;
 import org.lynchet.prescription.budget.CropChange;
 import org.lynchet.prescription.budget.NetItem;
 import org.lynchet.prescription.budget.StripBudget;
@@ -100,16 +99,10 @@ final class MoneySection {
         columns,
         List.of(
             swing.input().words(),
-            value(swing.input(), swing.value().low()),
-            value(swing.input(), swing.value().high()),
+            swing.words(swing.counted().low()),
+            swing.words(swing.counted().high()),
             NumberWords.signed(swing.netAtLow(), 0),
             NumberWords.signed(swing.netAtHigh(), 0)),
         "swing");
-  }
-
-  private static String value(BudgetInput input, double value) {
-    return input.kind() == BudgetInput.Kind.YIELD_CHANGE
-        ? NumberWords.percent(value)
-        : String.format(Locale.ROOT, "%.2f", value);
   }
 }

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.lynchet.prescription.budget.BudgetTable;
 import org.lynchet.prescription.budget.StripBudget;
 import org.lynchet.prescription.compare.Candidate;
 import org.lynchet.prescription.compare.Comparison;
@@ -161,10 +161,11 @@ public final class ReportPage {
 
   private void cautions() {
     html.open("section", "class", "cautions").element("h2", "Cautions").open("ul");
-    List<String> cautions =
-        new ArrayList<>(Cautions.sentences(comparison.plan().forecast().season()));
-    cautions.add("Check prices and costs before you decide: the plan's may be out of date.");
-    cautions.forEach(caution -> html.element("li", caution));
+    if (best.outcome().budget() != null) {
+      html.element("li", BudgetTable.PRICES);
+    }
+    Cautions.sentences(comparison.plan().forecast().season())
+        .forEach(caution -> html.element("li", caution));
     html.close().close();
   }
 }

@@ -165,7 +165,8 @@ class ReportPageTest {
   @Test
   void cautions() {
     assertThat(page.getDocumentElement().getTextContent())
-        .contains("not a promise", "water, hybrids and weather", "Check prices")
+        .contains(
+            "not a promise", "water, hybrids and weather", "Prices and costs are those of the plan")
         .contains("can vanish in a drought", "licensed professional");
   }
 
