@@ -44,18 +44,22 @@ final class BlockDriving {
     for (DrivenPass pass : layout.passes()) {
       double middle = before + squareMetres(pass) / 2;
       before += squareMetres(pass);
-      String crop = cropAt(middle, ends, pass.crop());
+      String crop = cropAt(middle, ends);
       blocks.computeIfAbsent(crop, key -> new ArrayList<>()).add(pass);
     }
     return new BlockDriving(layout, blocks);
   }
 
-  private static String cropAt(double area, Map<String, Double> ends, String last) {
-    return ends.entrySet().stream()
-        .filter(end -> area <= end.getValue())
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse(last);
+  /** The crop of the block that has a place; beyond all blocks, by rounding, that of the last. */
+  private static String cropAt(double area, Map<String, Double> ends) {
+    String crop = "";
+    for (Map.Entry<String, Double> end : ends.entrySet()) {
+      crop = end.getKey();
+      if (area <= end.getValue()) {
+        break;
+      }
+    }
+    return crop;
   }
 
   /** Hours of what a machine does in a crop's strips, done in the crop's block. */

@@ -51,34 +51,7 @@ class FieldMapTest {
   @ParameterizedTest
   @MethodSource("layouts")
   void textsStayOnThePageAndApartFromEachOther(SampleLayouts layout) {
-    Scene scene = FieldMap.of(layout.layout()).scene();
-    // A quarter of an inch, what common printers leave blank; common practice, no source.
-    Box printable = new Box(0, 0, Scene.WIDTH, Scene.HEIGHT).shrunk(18, 18);
-    List<Mark.Text> texts =
-        scene.layers().stream()
-            .flatMap(layer -> layer.marks().stream())
-            .filter(Mark.Text.class::isInstance)
-            .map(Mark.Text.class::cast)
-            .toList();
-    for (int i = 0; i < texts.size(); i++) {
-      Box box = box(texts.get(i));
-      assertThat(printable.contains(box)).as(texts.get(i).toString()).isTrue();
-      for (Mark.Text other : texts.subList(0, i)) {
-        assertThat(box.overlaps(box(other))).as(texts.get(i) + " on " + other).isFalse();
-      }
-    }
-  }
-
-  private static Box box(Mark.Text text) {
-    double width = TextWidth.of(text.text(), text.size(), text.bold());
-    double left =
-        switch (text.anchor()) {
-          case START -> text.x();
-          case MIDDLE -> text.x() - width / 2;
-          case END -> text.x() - width;
-        };
-    double top = text.y() - TextWidth.DIGIT_HEIGHT * text.size();
-    return new Box(left, top, left + width, text.y());
+    PrintedTexts.check(FieldMap.of(layout.layout()).scene());
   }
 
   @Test

@@ -36,6 +36,6 @@ final class PrintedTexts {
           case MIDDLE -> text.x() - width / 2;
           case END -> text.x() - width;
         };
-    return new Box(left, text.y() - text.size() * 0.72, left + width, text.y());
+    return new Box(left, text.y() - TextWidth.DIGIT_HEIGHT * text.size(), left + width, text.y());
   }
 }
