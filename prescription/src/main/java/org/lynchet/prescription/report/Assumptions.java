@@ -21,8 +21,7 @@ import org.lynchet.prescription.quantity.Spread;
 /** Lists what a comparison of a plan goes by: season, responses, canopies, machines, money. */
 final class Assumptions {
   private static final String ANY_HANDLING =
-      "the plan, else common practice without a source (sprayer and combine speed: ASAE D497, from"
-          + " memory)";
+      "the plan, else common practice, no source (ASAE D497 from memory)";
 
   private final Plan plan;
   private final ForecastDefaults defaults = ForecastDefaults.read();
