@@ -11,16 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.lynchet.prescription.budget.FieldBudget;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.CompareChoices;
-import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 import org.lynchet.prescription.plan.Plan;
-import org.lynchet.prescription.plan.PlannedBudget;
-import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
-import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.PlanForecast;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldData;
@@ -80,7 +76,7 @@ class PlanComparisonTest {
   /** The budget of the plan's own candidate is the one of the command budget, to sampling. */
   @Test
   void withMoneyCandidatesAreRankedByNet() throws Exception {
-    Plan plan = shortBorder().widest(30).budget(money()).plan();
+    Plan plan = shortBorder().widest(30).budget(ComparedMoney.in("USD")).plan();
     Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
     assertThat(comparison.measure()).isEqualTo(Measure.NET);
     List<Double> nets =
@@ -106,25 +102,6 @@ class PlanComparisonTest {
     assertThat(comparison.ranked().get(0).light().landEquivalentRatio().typical()).isLessThan(1);
     assertThat(Verdict.isBlocks(comparison)).isTrue();
     assertThat(Verdict.answer(comparison)).startsWith("Plant blocks:");
-  }
-
-  private static PlannedBudget money() {
-    return new PlannedBudget(
-        "USD",
-        Map.of(
-            "corn",
-            market(new Spread(3.5, 4, 5), 190),
-            "soybean",
-            market(new Spread(9, 10, 12), 55)),
-        Map.of("tall-108", 280.0, "short-106", 310.0),
-        new Spread(100, 150, 200),
-        2,
-        List.of(),
-        Map.of());
-  }
-
-  private static CropMarket market(Spread price, double bushels) {
-    return new CropMarket(GrainUnit.BUSHEL, price, Spread.exactly(bushels), null);
   }
 
   /** Where no crop shades another, strips are blocks; the quickest candidate is first. */

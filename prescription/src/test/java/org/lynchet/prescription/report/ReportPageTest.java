@@ -6,7 +6,6 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,16 +13,14 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.lynchet.prescription.compare.ComparedMoney;
 import org.lynchet.prescription.compare.Comparison;
 import org.lynchet.prescription.compare.PlanComparison;
 import org.lynchet.prescription.compare.Progress;
 import org.lynchet.prescription.defaults.ForecastDefaults;
 import org.lynchet.prescription.plan.CompareChoices;
-import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
-import org.lynchet.prescription.quantity.GrainUnit;
-import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.zone.FieldData;
 import org.lynchet.prescription.zone.SamplePlans;
 import org.w3c.dom.Document;
@@ -43,7 +40,7 @@ class ReportPageTest {
 
   @BeforeAll
   void compareOnce() throws Exception {
-    plan = plan(money());
+    plan = plan(ComparedMoney.in("<EUR> & co"));
     text = ReportPage.of(compared(plan), SQUARE);
     page = parsedPlain(text);
   }
@@ -54,23 +51,6 @@ class ReportPageTest {
         .compare(new CompareChoices(List.of(), 0))
         .budget(budget)
         .plan();
-  }
-
-  private static PlannedBudget money() {
-    return new PlannedBudget(
-        "<EUR> & co",
-        Map.of(
-            "corn", market(new Spread(3.5, 4, 5), 190),
-            "soybean", market(new Spread(9, 10, 12), 55)),
-        Map.of("tall-108", 280.0, "short-106", 310.0),
-        new Spread(100, 150, 200),
-        2,
-        List.of(),
-        Map.of());
-  }
-
-  private static CropMarket market(Spread price, double bushels) {
-    return new CropMarket(GrainUnit.BUSHEL, price, Spread.exactly(bushels), null);
   }
 
   private static Comparison compared(Plan plan) throws Exception {
