@@ -3,6 +3,7 @@ package org.lynchet.integration.parcels;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -70,6 +71,7 @@ public record ParcelPlans(Pattern pattern, Where headland, List<String> zones, b
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
         PlannedBudget.NONE,
-        PlannedSetback.NONE);
+        PlannedSetback.NONE,
+        CompareChoices.DEFAULT);
   }
 }

@@ -64,11 +64,16 @@ public final class Program {
     return child(folder, arguments).run();
   }
 
-  /** One command line, not yet run, for tests that set its environment. */
-  public Child child(Path folder, String... arguments) {
+  /** All words of one command line. */
+  public List<String> words(String... arguments) {
     List<String> command = new ArrayList<>(start);
     command.addAll(List.of(arguments));
-    return Child.of(folder, command).withTimeOut(TIME_OUT);
+    return command;
+  }
+
+  /** One command line, not yet run, for tests that set its environment. */
+  public Child child(Path folder, String... arguments) {
+    return Child.of(folder, words(arguments)).withTimeOut(TIME_OUT);
   }
 
   private static Path property(String name) {

@@ -9,7 +9,8 @@ import org.lynchet.prescription.response.Cautions;
 
 /** Shows the money of a field as tables of at most 100 columns. */
 public final class BudgetTable {
-  static final String PRICES =
+  /** What to do about prices. */
+  public static final String PRICES =
       "Prices and costs are those of the plan: check them before you decide.";
 
   private final FieldBudget field;

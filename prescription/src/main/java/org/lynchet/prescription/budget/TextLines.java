@@ -3,22 +3,23 @@ package org.lynchet.prescription.budget;
 import java.util.Locale;
 
 /** Gathers lines of text, each ended by a line feed. */
-final class TextLines {
+public final class TextLines {
   private static final int WIDTH = 100;
 
   private final StringBuilder text = new StringBuilder();
 
-  void line(String format, Object... values) {
+  /** Adds a line, formatted. */
+  public void line(String format, Object... values) {
     text.append(String.format(Locale.ROOT, format, values).stripTrailing()).append('\n');
   }
 
   /** Adds whole lines. */
-  void add(String lines) {
+  public void add(String lines) {
     text.append(lines);
   }
 
   /** Adds words as lines that fit; the second and all further ones are indented. */
-  void wrap(String words) {
+  public void wrap(String words) {
     StringBuilder line = new StringBuilder();
     for (String word : words.split(" ", -1)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > WIDTH) {
@@ -31,7 +32,7 @@ final class TextLines {
   }
 
   /** A name that fits a column. */
-  static String cut(String name, int width) {
+  public static String cut(String name, int width) {
     return name.codePointCount(0, name.length()) <= width
         ? name
         : name.substring(0, name.offsetByCodePoints(0, width - 2)) + "..";

@@ -1,6 +1,8 @@
 package org.lynchet.prescription.light;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Holds one period of rows as it stands on one day, for light from either side. */
@@ -21,12 +23,14 @@ final class CrossSection {
     densities = new double[rows.size()];
     rightward = new Columns(rows, true);
     leftward = new Columns(rows, false);
+    Map<CanopyTraits, Double> shares = new HashMap<>();
     for (int i = 0; i < facing.length; i++) {
       CanopyTraits canopy = rows.get(i).canopy();
-      facing[i] =
-          canopy == null
-              ? 0
-              : LeafExtinction.facingShare(canopy.extinction(), canopy.leafAreaIndex());
+      if (canopy != null) {
+        facing[i] =
+            shares.computeIfAbsent(
+                canopy, c -> LeafExtinction.facingShare(c.extinction(), c.leafAreaIndex()));
+      }
     }
   }
 

@@ -15,6 +15,7 @@ import org.lynchet.prescription.plan.PlannedGuidance.Line;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
+import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.Time;
 
 /**
@@ -34,6 +35,18 @@ public final class PlanLight {
    *     along a curve, an AB line in a file
    */
   public static LightRequest request(Plan plan) throws RejectedException {
+    return request(plan, plan.strips());
+  }
+
+  /**
+   * The request that a plan makes with another pattern. What the forecast of the plan names is held
+   * against the plan's own strips.
+   *
+   * @param strips the pattern, left to right
+   * @throws RejectedException as for the plan's own pattern
+   */
+  public static LightRequest request(Plan plan, List<PlannedStrip> strips)
+      throws RejectedException {
     Faults faults = new Faults();
     new ForecastNames(plan, faults).check();
     if (!isStraight(plan, faults)) {
@@ -50,7 +63,7 @@ public final class PlanLight {
           "correct the AB line; there is no forecast of light for polar days");
     }
     PlanCanopies canopies = new PlanCanopies(plan, defaults, latitude < 0, faults);
-    List<CanopyRow> rows = new PlanRows(plan, canopies).rows();
+    List<CanopyRow> rows = new PlanRows(plan.withStrips(strips), canopies).rows();
     faults.throwIfAny();
     return new LightRequest(
         place.longitudeDegrees(),

@@ -20,6 +20,9 @@ public record Sampling(int days, double minutes, int raysPerRow, int skyAcross, 
   /** Keeps every row within 0.5 % of {@link #FULL}. */
   public static final Sampling QUICK = new Sampling(7, 20, 5, 16, 2);
 
+  /** Rays this far apart, or nearer, keep rows within 0.5 %. */
+  private static final double RAY_METRES = 0.2;
+
   /**
    * Checks the ranges.
    *
@@ -29,6 +32,16 @@ public record Sampling(int days, double minutes, int raysPerRow, int skyAcross, 
     if (days < 1 || !(minutes > 0) || raysPerRow < 1 || skyAcross < 1 || skyAlong < 1) {
       throw new IllegalArgumentException("a step that is not above 0");
     }
+  }
+
+  /**
+   * For many seasons: no more rays than it takes to keep every row within 0.5 % of {@link #FULL}.
+   *
+   * @param narrowestMetres width of the narrowest row's cell
+   */
+  public static Sampling many(double narrowestMetres) {
+    int rays = Math.max(2, (int) Math.ceil(narrowestMetres / RAY_METRES));
+    return new Sampling(QUICK.days(), QUICK.minutes(), rays, QUICK.skyAcross(), QUICK.skyAlong());
   }
 
   /** The same with a sun each so many minutes. */

@@ -46,7 +46,7 @@ final class SceneMaker {
   Scene make() {
     MapMaker map = new MapMaker(layout, entries, units, line, page.map(), plane);
     List<Scene.Layer> layers = new ArrayList<>(map.field());
-    layers.add(new Scene.Layer("title", title()));
+    layers.add(new Scene.Layer("heading", title()));
     layers.addAll(map.foot());
     layers.add(new Scene.Layer("loading", loading()));
     layers.add(

@@ -15,16 +15,45 @@ final class SvgWriter {
   private final StringBuilder svg = new StringBuilder(1 << 16);
   private final Map<Hatch, String> patterns = new LinkedHashMap<>();
 
-  private SvgWriter() {}
+  /** Stands before every id, so that pictures in one page do not meet. */
+  private final String prefix;
 
-  static String write(Scene scene) {
-    return new SvgWriter().document(scene);
+  private SvgWriter(String prefix) {
+    this.prefix = prefix;
   }
 
-  private String document(Scene scene) {
-    svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
-        .append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"11in\" height=\"8.25in\"")
-        .append(" viewBox=\"0 0 792 594\" role=\"img\" aria-labelledby=\"title desc\"")
+  /** A picture as a file of its own, as large as the page. */
+  static String write(Scene scene) {
+    SvgWriter writer = new SvgWriter("");
+    writer.svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    return writer.picture(
+        scene, new Box(0, 0, Scene.WIDTH, Scene.HEIGHT), " width=\"11in\" height=\"8.25in\"");
+  }
+
+  /**
+   * A picture as an element of a page, as wide as there is room.
+   *
+   * @param id stands before its ids; letters and hyphens, another for each picture of the page
+   * @param view the part of the scene that is shown
+   */
+  static String inline(Scene scene, String id, Box view) {
+    return new SvgWriter(id + "-").picture(scene, view, "");
+  }
+
+  private String picture(Scene scene, Box view, String size) {
+    svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\"")
+        .append(size)
+        .append(" viewBox=\"")
+        .append(
+            String.format(
+                Locale.ROOT,
+                "%.0f %.0f %.0f %.0f",
+                view.left(),
+                view.top(),
+                view.width(),
+                view.height()))
+        .append("\" role=\"img\" aria-labelledby=\"")
+        .append(prefix + "title " + prefix + "desc\"")
         .append(" font-family=\"Helvetica, Arial, 'DejaVu Sans', sans-serif\">\n");
     element("title", scene.title());
     element("desc", scene.description());
@@ -32,7 +61,7 @@ final class SvgWriter {
     svg.append("<rect width=\"792\" height=\"594\" fill=\"#ffffff\"/>\n");
     for (Scene.Layer layer : scene.layers()) {
       if (!layer.marks().isEmpty()) {
-        svg.append("<g id=\"").append(layer.id()).append("\">\n");
+        svg.append("<g id=\"").append(prefix).append(layer.id()).append("\">\n");
         layer.marks().forEach(this::mark);
         svg.append("</g>\n");
       }
@@ -41,7 +70,7 @@ final class SvgWriter {
   }
 
   private void element(String name, String text) {
-    svg.append('<').append(name).append(" id=\"").append(name).append("\">");
+    svg.append('<').append(name).append(" id=\"").append(prefix).append(name).append("\">");
     escape(text);
     svg.append("</").append(name).append(">\n");
   }
@@ -51,7 +80,7 @@ final class SvgWriter {
         .flatMap(layer -> layer.marks().stream())
         .filter(Mark.Area.class::isInstance)
         .flatMap(mark -> ((Mark.Area) mark).hatches().stream())
-        .forEach(hatch -> patterns.putIfAbsent(hatch, "hatch-" + (patterns.size() + 1)));
+        .forEach(hatch -> patterns.putIfAbsent(hatch, prefix + "hatch-" + (patterns.size() + 1)));
     if (!patterns.isEmpty()) {
       svg.append("<defs>\n");
       patterns.forEach(this::pattern);

@@ -26,6 +26,7 @@ import org.lynchet.prescription.quantity.ShownUnits;
  * @param forecast what a forecast of light and yield goes by
  * @param budget the money
  * @param setback how far spraying stays away from sides and neighbours
+ * @param compare what is compared
  */
 public record Plan(
     String file,
@@ -40,7 +41,8 @@ public record Plan(
     FitChoices fit,
     ForecastChoices forecast,
     PlannedBudget budget,
-    PlannedSetback setback)
+    PlannedSetback setback,
+    CompareChoices compare)
     implements Serializable {
 
   /** Copies lists and maps, keeping their order. */
@@ -54,7 +56,7 @@ public record Plan(
   public Plan withGuidance(PlannedGuidance line) {
     return new Plan(
         file, date, field, line, machines, headland, strips, products, handoff, fit, forecast,
-        budget, setback);
+        budget, setback, compare);
   }
 
   /** The units that go with its rates: those of the first strip. */
@@ -75,6 +77,13 @@ public record Plan(
   private Plan with(HandoffChoices others) {
     return new Plan(
         file, date, field, guidance, machines, headland, strips, products, others, fit, forecast,
-        budget, setback);
+        budget, setback, compare);
+  }
+
+  /** The same plan with another pattern. */
+  public Plan withStrips(List<PlannedStrip> others) {
+    return new Plan(
+        file, date, field, guidance, machines, headland, others, products, handoff, fit, forecast,
+        budget, setback, compare);
   }
 }

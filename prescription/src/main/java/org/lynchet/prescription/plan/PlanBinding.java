@@ -36,6 +36,7 @@ final class PlanBinding {
     PlannedSetback setback = SetbackSection.read(keys);
     ForecastChoices forecast = ForecastSection.read(keys);
     PlannedBudget budget = BudgetSection.read(keys, strips, productCrops);
+    CompareChoices compare = CompareSection.read(keys);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
       return new PlanReading(null, field.orElse(null));
@@ -54,7 +55,8 @@ final class PlanBinding {
             fit,
             forecast,
             budget,
-            setback);
+            setback,
+            compare);
     return new PlanReading(plan, plan.field());
   }
 

@@ -1,5 +1,7 @@
 package org.lynchet.prescription.response;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 
 /** Says what a forecast is not. */
@@ -27,6 +29,17 @@ public final class Cautions {
 
   /** The cautions for a season; the dry-season warning is always among them. */
   public static String text(Season season) {
-    return (season == Season.DRY ? DRY_NOW : DRY_NEXT) + REST;
+    return dry(season) + REST;
+  }
+
+  /** The same, each caution on one line. */
+  public static List<String> sentences(Season season) {
+    return Stream.of(dry(season), REST)
+        .map(caution -> caution.strip().replaceAll("\\s+", " "))
+        .toList();
+  }
+
+  private static String dry(Season season) {
+    return season == Season.DRY ? DRY_NOW : DRY_NEXT;
   }
 }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Holds the quick sampling, and the full one, against finer ones, row by row. */
+/** Holds the quick samplings, and the full one, against finer ones, row by row. */
 class SamplingTest {
   private static final Percentage HALF_A_PERCENT = Percentage.withPercentage(0.5);
 
@@ -18,14 +18,17 @@ class SamplingTest {
     "44, 0, 6, 6, 0.762", "44, 90, 6, 6, 0.762", "44, 37, 12, 24, 0.381", "30, 90, 8, 16, 0.381",
     "52, 0, 4, 4, 0.762", "44, 90, 6, 8, 0.5588", "-33, 120, 2, 2, 0.762", "44, 60, 12, 12, 0.762",
   })
-  void quickIsWithinHalfAPercentOfFull(
+  void quickAndManyAreWithinHalfAPercentOfFull(
       double latitude, double heading, int corn, int soybean, double soybeanSpacing) {
     LightRequest request =
         new SampleRows()
             .strip("corn", corn, SampleRows.ROW, SampleRows.corn())
             .strip("soybean", soybean, soybeanSpacing, SampleRows.soybean())
             .request(latitude, heading, 0.75);
-    compare(SeasonLight.of(request), SeasonLight.of(request.withSampling(Sampling.FULL)));
+    double narrowest = Math.min(SampleRows.ROW, soybeanSpacing);
+    LightResult full = SeasonLight.of(request.withSampling(Sampling.FULL));
+    compare(SeasonLight.of(request), full);
+    compare(SeasonLight.of(request.withSampling(Sampling.many(narrowest))), full);
   }
 
   @ParameterizedTest

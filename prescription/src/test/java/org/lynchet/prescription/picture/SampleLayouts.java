@@ -15,6 +15,7 @@ import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -191,7 +192,8 @@ final class SampleLayouts {
         FitChoices.DEFAULT,
         ForecastChoices.DEFAULT,
         PlannedBudget.NONE,
-        PlannedSetback.NONE);
+        PlannedSetback.NONE,
+        CompareChoices.DEFAULT);
   }
 
   private static Planter planter(String name, int rows, double inches) {

@@ -278,6 +278,12 @@ class PlanFileTest {
   }
 
   @Test
+  void compare() throws Exception {
+    assertThat(PlanTexts.read(folder, PlanTexts.FULL).compare())
+        .isEqualTo(new CompareChoices(List.of(37.5, 50.0), 3));
+  }
+
+  @Test
   void defaults() throws Exception {
     Plan plan = PlanTexts.read(folder, PlanTexts.SHORT);
     assertThat(plan.date()).isNull();
@@ -295,6 +301,7 @@ class PlanFileTest {
         .isEqualTo(new HandoffChoices(false, List.of(Format.SHAPEFILE, Format.GEOJSON)));
     assertThat(plan.fit()).isEqualTo(FitChoices.DEFAULT);
     assertThat(plan.forecast()).isEqualTo(ForecastChoices.DEFAULT);
+    assertThat(plan.compare()).isEqualTo(CompareChoices.DEFAULT);
   }
 
   @Test

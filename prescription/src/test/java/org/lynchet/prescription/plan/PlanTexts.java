@@ -125,6 +125,7 @@ final class PlanTexts {
             - {rate: 25000 seeds/ac, yield: 9.9 t/ha}
             - {rate: 30000 seeds/ac, yield: 11.2 t/ha}
             - {rate: 35000 seeds/ac, yield: 11.7 t/ha}
+      compare: {headings: {from: 37.5, to: 50, step: 12.5}, border-rows: 3}
       date: 2027-04-20
       """;
 

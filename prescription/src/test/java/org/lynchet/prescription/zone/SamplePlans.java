@@ -18,6 +18,7 @@ import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
+import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.FitChoices;
 import org.lynchet.prescription.plan.ForecastChoices;
 import org.lynchet.prescription.plan.HandoffChoices;
@@ -72,6 +73,9 @@ public final class SamplePlans {
   private List<Format> formats = Format.DEFAULT;
   private TaskDataChoices taskData = TaskDataChoices.DEFAULT;
   private PlacementChoices placement = PlacementChoices.FIXED;
+  private FitChoices fit = FitChoices.DEFAULT;
+  private ForecastChoices forecast = ForecastChoices.DEFAULT;
+  private CompareChoices compare = CompareChoices.DEFAULT;
   private PlannedBudget budget = PlannedBudget.NONE;
   private PlannedSetback setback = PlannedSetback.NONE;
   private TerminalLimits limits = TerminalLimits.NONE;
@@ -225,6 +229,24 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Searches no wider strips. */
+  public SamplePlans widest(double feet) {
+    fit = new FitChoices(new Length(feet, LengthUnit.FOOT), FitChoices.DEFAULT.tolerance());
+    return this;
+  }
+
+  /** Forecasts by this. */
+  public SamplePlans forecast(ForecastChoices choices) {
+    forecast = choices;
+    return this;
+  }
+
+  /** Compares this. */
+  public SamplePlans compare(CompareChoices choices) {
+    compare = choices;
+    return this;
+  }
+
   /** Has that money. */
   public SamplePlans budget(PlannedBudget money) {
     budget = money;
@@ -255,10 +277,11 @@ public final class SamplePlans {
         strips,
         products,
         new HandoffChoices(offZones, formats, taskData, false, limits, null),
-        FitChoices.DEFAULT,
-        ForecastChoices.DEFAULT,
+        fit,
+        forecast,
         budget,
-        setback);
+        setback,
+        compare);
   }
 
   /** A field drawn in metres, with management zones drawn likewise: name, WKT, name, WKT. */

@@ -1,0 +1,112 @@
+package org.lynchet.prescription.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.ForecastDefaults.Sourced;
+import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.quantity.Length;
+
+/** Lists how canopies grow: of each crop by the plan or by default, and of products by the plan. */
+final class CanopyAssumptions {
+  /** By the last name of a default's key, the key of the plan that replaces it. */
+  private static final Map<String, String> KEYS =
+      Map.of(
+          "height-metres", "height",
+          "leaf-area-index", "leaf-area-index",
+          "extinction", "extinction",
+          "planting", "planting",
+          "days-to-maturity", "maturity");
+
+  /** Only tried by the command light. */
+  private static final String SHORT = "short-stature-height-metres";
+
+  private final Plan plan;
+  private final ForecastDefaults defaults;
+  private final List<Assumption> all = new ArrayList<>();
+
+  private CanopyAssumptions(Plan plan, ForecastDefaults defaults) {
+    this.plan = plan;
+    this.defaults = defaults;
+  }
+
+  static List<Assumption> of(Plan plan, ForecastDefaults defaults) {
+    CanopyAssumptions canopies = new CanopyAssumptions(plan, defaults);
+    List<String> crops = plan.strips().stream().map(PlannedStrip::crop).distinct().toList();
+    crops.forEach(canopies::addCrop);
+    plan.forecast()
+        .canopies()
+        .forEach(
+            (name, canopy) -> {
+              if (!crops.contains(name)) {
+                canopies.addPlanned(name, canopy);
+              }
+            });
+    return canopies.all;
+  }
+
+  private void addCrop(String crop) {
+    String folder = "canopies." + defaults.nameOf(crop) + ".";
+    PlannedCanopy own = plan.forecast().canopies().get(crop);
+    if (own != null) {
+      addPlanned(crop, own);
+    }
+    for (Sourced value : defaults.all()) {
+      if (value.key().startsWith(folder) && !value.key().endsWith(SHORT)) {
+        addDefault(crop, value, value.key().substring(folder.length()), own);
+      }
+    }
+  }
+
+  private void addDefault(String crop, Sourced value, String name, @Nullable PlannedCanopy own) {
+    String key = KEYS.get(name);
+    if (own != null && key != null && planned(own, key).isPresent()) {
+      return;
+    }
+    String change = key == null ? "fixed in the model" : key(crop, key);
+    all.add(
+        new Assumption(
+            crop + ", " + name.replace("-metres", " in m").replace('-', ' '),
+            value.value(),
+            value.source(),
+            change));
+  }
+
+  private void addPlanned(String name, PlannedCanopy canopy) {
+    for (String key : List.of("height", "leaf-area-index", "extinction", "planting", "maturity")) {
+      planned(canopy, key)
+          .ifPresent(
+              value ->
+                  all.add(
+                      Assumption.ofPlan(
+                          name + ", " + key.replace('-', ' '), value, key(name, key))));
+    }
+  }
+
+  private static String key(String name, String key) {
+    return "forecast.canopies." + name + "." + key;
+  }
+
+  private static Optional<String> planned(PlannedCanopy canopy, String key) {
+    Object value =
+        switch (key) {
+          case "height" -> text(canopy.height());
+          case "leaf-area-index" -> canopy.leafAreaIndex();
+          case "extinction" -> canopy.extinction();
+          case "planting" -> canopy.planting();
+          default -> canopy.maturity();
+        };
+    return Optional.ofNullable(value).map(Object::toString);
+  }
+
+  private static @Nullable String text(@Nullable Length length) {
+    return length == null
+        ? null
+        : NumberWords.plain(length.amount()) + " " + length.unit().symbol();
+  }
+}

@@ -1,0 +1,192 @@
+package org.lynchet.prescription.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.lynchet.prescription.budget.FieldBudget;
+import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.plan.CompareChoices;
+import org.lynchet.prescription.plan.ForecastChoices;
+import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
+import org.lynchet.prescription.plan.ForecastChoices.Season;
+import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.response.PlanForecast;
+import org.lynchet.prescription.summary.Summary;
+import org.lynchet.prescription.zone.FieldData;
+import org.lynchet.prescription.zone.FieldLayout;
+import org.lynchet.prescription.zone.SamplePlans;
+
+/** Compares candidates on an invented square of 400 m. */
+class PlanComparisonTest {
+  private static final FieldData SQUARE =
+      SamplePlans.field("POLYGON ((0 0, 400 0, 400 400, 0 400, 0 0))");
+
+  private static final CompareChoices BARE = new CompareChoices(List.of(), 0);
+
+  @Test
+  void theSameBytesWithAnyNumberOfProcessors() throws Exception {
+    Plan plan = shortBorder().widest(30).plan();
+    String one = ComparisonJson.of(PlanComparison.of(plan, SQUARE, 1, Progress.NONE));
+    String three = ComparisonJson.of(PlanComparison.of(plan, SQUARE, 3, Progress.NONE));
+    assertThat(three).isEqualTo(one).contains("\"schemaVersion\" : 1");
+  }
+
+  /** The plan's own candidate is what light and plan say of it. */
+  @Test
+  void thePlansOwnCandidateAgreesWithTheOtherCommands() throws Exception {
+    Plan plan = shortBorder().widest(30).plan();
+    Outcome planned = PlanComparison.of(plan, SQUARE, 2, Progress.NONE).findPlanned().orElseThrow();
+    PlanForecast forecast = PlanForecast.of(plan);
+    assertThat(planned.light().landEquivalentRatio().typical())
+        .isCloseTo(forecast.yields().landEquivalentRatio().typical(), within(5e-4));
+    Summary summary = Summary.of(FieldLayout.of(plan, SQUARE));
+    assertThat(planned.facts().seed()).isEqualTo(summary.seed());
+    double hours =
+        summary.driving().all().stream().mapToDouble(one -> one.chosen().drivingHours()).sum();
+    assertThat(planned.facts().hours()).isEqualTo(hours);
+  }
+
+  /**
+   * Strips of 20 ft gained more than those of 40 ft in corn: Smith and Carter, J. Prod. Agric.
+   * 11:345 (1998). Published soybean loses in strips: Crookston and Hill, Agron. J. 71:41 (1979).
+   */
+  @Test
+  void narrowStripsGainMoreInCornAndLoseMoreInSoybean() throws Exception {
+    Plan plan = SamplePlans.cornAndSoybean().widest(60).compare(BARE).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    for (String heading : List.of("north-south", "east-west")) {
+      Outcome narrow = outcome(comparison, heading, 1);
+      Outcome wide = outcome(comparison, heading, 2);
+      assertThat(typicalYield(narrow, 0)).isGreaterThan(typicalYield(wide, 0));
+      assertThat(typicalYield(wide, 0)).isGreaterThan(1);
+      assertThat(typicalYield(narrow, 1)).isLessThan(typicalYield(wide, 1));
+      assertThat(typicalYield(wide, 1)).isLessThan(1);
+    }
+    assertThat(comparison.measure()).isEqualTo(Measure.LAND);
+    assertThat(comparison.widths()).isEqualTo(4);
+  }
+
+  /** The budget of the plan's own candidate is the one of the command budget, to sampling. */
+  @Test
+  void withMoneyCandidatesAreRankedByNet() throws Exception {
+    Plan plan = shortBorder().widest(30).budget(ComparedMoney.in("USD")).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    assertThat(comparison.measure()).isEqualTo(Measure.NET);
+    List<Double> nets =
+        comparison.ranked().stream()
+            .map(one -> Measure.NET.of(one, comparison.area()).typical())
+            .toList();
+    for (int i = 1; i < nets.size(); i++) {
+      assertThat(nets.get(i)).isLessThanOrEqualTo(nets.get(i - 1) + 0.01);
+    }
+    FieldLayout layout = FieldLayout.of(plan, SQUARE);
+    double net =
+        FieldBudget.of(layout, Summary.of(layout)).strips().netPer(comparison.area()).typical();
+    Outcome planned = comparison.findPlanned().orElseThrow();
+    assertThat(Measure.NET.of(planned, comparison.area()).typical()).isCloseTo(net, within(0.2));
+    assertThat(ComparisonTable.of(comparison).lines()).allMatch(line -> line.length() <= 100);
+    assertThat(ComparisonJson.of(comparison)).contains("net_per_area", "\"currency\" : \"USD\"");
+  }
+
+  @Test
+  void saysPlantBlocksWhereNothingPays() throws Exception {
+    Plan plan = SamplePlans.cornAndSoybean().widest(30).compare(BARE).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    assertThat(comparison.ranked().get(0).light().landEquivalentRatio().typical()).isLessThan(1);
+    assertThat(Verdict.isBlocks(comparison)).isTrue();
+    assertThat(Verdict.answer(comparison)).startsWith("Plant blocks:");
+  }
+
+  /** Where no crop shades another, strips are blocks; the quickest candidate is first. */
+  @Test
+  void equalCanopiesMakeNoDifference() throws Exception {
+    PlannedCanopy same = new PlannedCanopy(new Length(1, LengthUnit.METRE), 3.0, 0.5, null, null);
+    Plan plan =
+        SamplePlans.cornAndSoybean()
+            .widest(30)
+            .forecast(
+                new ForecastChoices(
+                    Season.NORMAL,
+                    List.of(),
+                    null,
+                    Map.of("corn", same, "tall-108", same, "short-106", same, "soybean", same),
+                    Map.of()))
+            .plan();
+    List<Integer> steps = new ArrayList<>();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, (done, all) -> steps.add(all));
+    assertThat(comparison.ranked()).hasSize(14);
+    assertThat(comparison.ranked())
+        .allSatisfy(
+            one ->
+                assertThat(one.light().landEquivalentRatio().typical()).isCloseTo(1, within(0.01)));
+    // Light is asked for once on each heading, whatever the border rows.
+    assertThat(steps).hasSize(14 + 2).containsOnly(16);
+  }
+
+  @Test
+  void candidatesThatLeaveACropOutAreNotRanked() throws Exception {
+    FieldData narrow = SamplePlans.field("POLYGON ((0 0, 15 0, 15 400, 0 400, 0 0))");
+    Plan plan = SamplePlans.cornAndSoybean().widest(60).compare(BARE).plan();
+    Comparison comparison = PlanComparison.of(plan, narrow, 2, Progress.NONE);
+    assertThat(comparison.withoutCrop())
+        .isNotEmpty()
+        .allMatch(candidate -> candidate.widths().get(0).passes() == 2);
+    assertThat(comparison.ranked()).anyMatch(one -> one.candidate().widths().get(0).passes() == 1);
+    assertThat(ComparisonTable.of(comparison)).contains("leave a crop without a strip");
+  }
+
+  @Test
+  void noWidthFits() {
+    Plan plan = SamplePlans.cornAndSoybean().combine("combine", 25).widest(60).plan();
+    assertThatThrownBy(() -> PlanComparison.of(plan, SQUARE, 1, Progress.NONE))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> assertThat(rejected.faults().get(0).next()).contains("lynchet fit"));
+  }
+
+  @Test
+  void tablesKeepToAHundredColumns() throws Exception {
+    Plan plan = shortBorder().widest(30).compare(new CompareChoices(List.of(37.5), null)).plan();
+    Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
+    String table = ComparisonTable.of(comparison);
+    assertThat(table.lines()).allMatch(line -> line.length() <= 100);
+    assertThat(table.replaceAll("\\s+", " "))
+        .contains("What drives the ranking", "Heading: on average", "The plan has no budget");
+    assertThat(comparison.ranked())
+        .extracting(one -> one.candidate().headingWords())
+        .contains("37.5 degrees", "east-west", "north-south");
+    assertThat(comparison.ranked())
+        .extracting(one -> one.candidate().borderWords())
+        .contains("none", "2 rows both sides", "1 row right (south)", "1 row right (east)");
+    assertThat(comparison.drivers()).extracting(Driver::name).doesNotContain("widths");
+  }
+
+  private static SamplePlans shortBorder() {
+    PlannedCanopy low =
+        new PlannedCanopy(new Length(1.7, LengthUnit.METRE), null, null, null, null);
+    return SamplePlans.cornAndSoybean()
+        .forecast(
+            new ForecastChoices(
+                Season.NORMAL, List.of(), null, Map.of("short-106", low), Map.of()));
+  }
+
+  private static Outcome outcome(Comparison comparison, String heading, int passes) {
+    return comparison.ranked().stream()
+        .filter(one -> one.candidate().headingWords().equals(heading))
+        .filter(one -> one.candidate().widths().stream().allMatch(w -> w.passes() == passes))
+        .filter(one -> one.candidate().borderWords().equals("none"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double typicalYield(Outcome outcome, int crop) {
+    return outcome.light().crops().get(crop).relativeYield().typical();
+  }
+}
