@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -23,6 +24,11 @@ public final class FieldShape implements Serializable {
 
   /** One polygon each: an outer ring and its holes. */
   private final ArrayList<int[][]> parts;
+
+  /** What was found inside of the headland that was asked for last: layouts ask twice. */
+  private transient volatile @Nullable Inside inside;
+
+  private record Inside(Headland headland, Geometry area) {}
 
   private FieldShape(Vertices vertices, List<int[][]> parts) {
     this.vertices = vertices;
@@ -140,6 +146,16 @@ public final class FieldShape implements Serializable {
       polygons[i] = Rings.polygon(vertices, parts.get(i), Rings.Place.OFFSET);
     }
     return Rings.FACTORY.createMultiPolygon(polygons);
+  }
+
+  /** What is left inside a headland, in metres of the offset frame; not to be changed. */
+  Geometry inside(Headland headland) {
+    Inside known = inside;
+    if (known == null || !known.headland().equals(headland)) {
+      known = new Inside(headland, RegionDivider.inside(this, headland));
+      inside = known;
+    }
+    return known.area();
   }
 
   /** The area in square metres, in the plane. */

@@ -52,7 +52,7 @@ final class RegionDivider {
       }
     }
     if (headland != null) {
-      addArea(arrangement, inner(headland), INNER, line -> line);
+      addArea(arrangement, field.inside(headland), INNER, line -> line);
     }
     Envelope near = polygons(field, false).getEnvelopeInternal();
     near.expandBy(1);
@@ -97,7 +97,7 @@ final class RegionDivider {
     return Arrays.binarySearch(areas, area) >= 0;
   }
 
-  private Geometry inner(Headland headland) {
+  static Geometry inside(FieldShape field, Headland headland) {
     Geometry area = polygons(field, headland.aroundHoles());
     HeadlandEnds ends = headland.ends();
     return ends == null
