@@ -127,7 +127,10 @@ public final class BenchField {
         plan.products(),
         plan.handoff(),
         plan.fit(),
-        plan.forecast());
+        plan.forecast(),
+        plan.budget(),
+        plan.setback(),
+        plan.compare());
   }
 
   /** The geometry alone: edge-matched polygons, pieces below 10 m2 joined, rounded. */
