@@ -65,7 +65,7 @@ class CompareIT {
     assertThat(folder.resolve("new")).isDirectoryContaining("glob:**page.html");
     Run again = compare("--report", "new/page.html");
     assertThat(again.exitCode()).isEqualTo(3);
-    assertThat(again.err()).contains("a file is there already", "with --report", "--force");
+    assertThat(again.err()).contains("a file is there already", "page.html", "--force");
     Run force = compare("--force");
     assertThat(force.exitCode()).isEqualTo(2);
     assertThat(force.err()).contains("--force goes with --report");
