@@ -136,12 +136,18 @@ final class NearestEdge {
     double[] inside = boxes[level - 1];
     last = Math.min(last, inside.length / 4);
     for (int b = first; b < last; b++) {
-      double dx = Math.max(0, Math.max(inside[4 * b] - x, x - inside[4 * b + 2]));
-      double dy = Math.max(0, Math.max(inside[4 * b + 1] - y, y - inside[4 * b + 3]));
+      int at = 4 * b;
+      double dx = beyond(inside[at], x, inside[at + 2]);
+      double dy = beyond(inside[at + 1], y, inside[at + 3]);
       if (dx * dx + dy * dy <= leastSquare) {
         search(level - 1, b, x, y);
       }
     }
+  }
+
+  /** How far a place is outside of a range; 0 inside. */
+  private static double beyond(double least, double at, double greatest) {
+    return at < least ? least - at : at > greatest ? at - greatest : 0;
   }
 
   /** Takes an edge if it is nearer than the nearest so far; of equally near ones the first. */
