@@ -93,10 +93,8 @@ final class Arrangement {
   List<Face> faces() {
     Windings windings = new Windings();
     VertexList edges = edges(new LineNoder(grid).noded(lines), windings);
-    List<int[][]> faces = new ArrayList<>();
-    for (Object polygon : polygonizer(edges).getPolygons()) {
-      faces.add(rings((Polygon) polygon));
-    }
+    List<int[][]> faces = faces(edges);
+    faces.forEach(Arrangement::beginWithFirst);
     faces.sort(Comparator.comparing(face -> face[0], BY_FIRST_EDGE));
     int[][] areas = windings.areasOf(faces);
     List<Face> result = new ArrayList<>(areas.length);
@@ -128,19 +126,28 @@ final class Arrangement {
     return edges;
   }
 
-  /** Chains in place of edges: the polygonizer has far fewer lines to sort around their ends. */
-  private Polygonizer polygonizer(VertexList edges) {
+  private List<int[][]> faces(VertexList edges) {
     Coordinate[] nodes = new Coordinate[vertices.size()];
     vertexAt.forEach((node, vertex) -> nodes[vertex] = node);
+    List<int[]> chains = new Chains(edges, vertices.size()).strung();
+    return FaceTracer.faces(chains, nodes).orElseGet(() -> polygonized(chains, nodes));
+  }
+
+  /** Chains in place of edges: the polygonizer has far fewer lines to sort around their ends. */
+  private List<int[][]> polygonized(List<int[]> chains, Coordinate[] nodes) {
     Polygonizer polygonizer = new Polygonizer();
-    for (int[] chain : new Chains(edges, vertices.size()).strung()) {
+    for (int[] chain : chains) {
       Coordinate[] line = new Coordinate[chain.length];
       for (int i = 0; i < chain.length; i++) {
         line[i] = nodes[chain[i]];
       }
       polygonizer.add(FACTORY.createLineString(line));
     }
-    return polygonizer;
+    List<int[][]> faces = new ArrayList<>();
+    for (Object polygon : polygonizer.getPolygons()) {
+      faces.add(rings((Polygon) polygon));
+    }
+    return faces;
   }
 
   /**
@@ -166,24 +173,36 @@ final class Arrangement {
     for (int i = 1; i < rings.length; i++) {
       rings[i] = ring(polygon.getInteriorRingN(i - 1), false);
     }
-    Arrays.sort(rings, 1, rings.length, BY_FIRST_EDGE);
     return rings;
   }
 
-  /** A ring that begins with its first vertex: the polygonizer begins anywhere. */
   private int[] ring(LinearRing line, boolean outer) {
     Coordinate[] coordinates = line.getCoordinates();
     boolean reverse = Orientation.isCCW(coordinates) != outer;
     int[] ring = new int[coordinates.length - 1];
-    int first = 0;
     for (int i = 0; i < ring.length; i++) {
       ring[i] = vertexOf(coordinates[reverse ? ring.length - i : i]);
-      first = ring[i] < ring[first] ? i : first;
     }
-    int[] turned = new int[ring.length];
-    System.arraycopy(ring, first, turned, 0, ring.length - first);
-    System.arraycopy(ring, 0, turned, ring.length - first, first);
-    return turned;
+    return ring;
+  }
+
+  /**
+   * Turns rings so that they begin with their first vertex, and sorts holes: both may be found in
+   * any order.
+   */
+  private static void beginWithFirst(int[][] rings) {
+    for (int r = 0; r < rings.length; r++) {
+      int[] ring = rings[r];
+      int first = 0;
+      for (int i = 1; i < ring.length; i++) {
+        first = ring[i] < ring[first] ? i : first;
+      }
+      int[] turned = new int[ring.length];
+      System.arraycopy(ring, first, turned, 0, ring.length - first);
+      System.arraycopy(ring, 0, turned, ring.length - first, first);
+      rings[r] = turned;
+    }
+    Arrays.sort(rings, 1, rings.length, BY_FIRST_EDGE);
   }
 
   private int vertexOf(Coordinate node) {

@@ -10,7 +10,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryEditor;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * Draws the inner edge of a headland: the places of a field at one distance from its boundary.
@@ -38,15 +37,22 @@ final class InnerEdge {
   /** The same in metres, if that is more. */
   private static final double LEAST_ASTRAY = 0.05;
 
+  /** Places are looked for a little beyond, so that rounding does not hide any. */
+  private static final double BEYOND = 1 + 1e-9;
+
   /** An edge is halved only if both halves are shorter by this much. */
   private static final double SHRINKS = 0.9;
 
-  private final IndexedFacetDistance boundary;
+  private final NearestEdge boundary;
   private final double width;
 
+  /** How far a place may be from its distance and yet follow the line. */
+  private final double astray;
+
   private InnerEdge(Geometry boundary, double width) {
-    this.boundary = new IndexedFacetDistance(boundary);
+    this.boundary = new NearestEdge(boundary);
     this.width = width;
+    this.astray = Math.max(ASTRAY * width, LEAST_ASTRAY);
   }
 
   /**
@@ -168,9 +174,12 @@ final class InnerEdge {
 
   /** The place moved away from the nearest place of the boundary, to the true distance. */
   private Coordinate settled(Coordinate at) {
-    Coordinate near = boundary.nearestPoints(Rings.FACTORY.createPoint(at))[0];
+    Coordinate near = boundary.to(at, BEYOND * (width + astray));
+    if (near == null) {
+      return at;
+    }
     double distance = near.distance(at);
-    if (distance == 0 || Math.abs(distance - width) > Math.max(ASTRAY * width, LEAST_ASTRAY)) {
+    if (distance == 0 || Math.abs(distance - width) > astray) {
       return at;
     }
     double t = width / distance;

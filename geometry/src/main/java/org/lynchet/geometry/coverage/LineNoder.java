@@ -10,8 +10,8 @@ import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
 /**
- * Nodes lines on a grid: the noder of JTS gets the stretches that may touch anything, and those
- * that certainly stand alone are only rounded.
+ * Nodes lines on a grid: segments that stand alone are only rounded, those that meet others {@link
+ * PlainCrossings plainly} are divided where they cross, and the noder of JTS gets the rest.
  */
 final class LineNoder {
   private final PrecisionModel grid;
@@ -24,32 +24,43 @@ final class LineNoder {
 
   /** Nodes; the lines that come out keep the data of those that went in. */
   List<SegmentString> noded(List<SegmentString> lines) {
-    boolean[] touching =
-        TouchingSegments.of(
-            lines.stream().map(SegmentString::getCoordinates).toList(), 1 / grid.getScale());
+    List<Coordinate[]> places = lines.stream().map(SegmentString::getCoordinates).toList();
+    List<Coordinate[]> onGrid = places.stream().map(this::onGrid).toList();
+    TouchingSegments touching = TouchingSegments.of(places, 1 / grid.getScale());
+    PlainCrossings crossings = PlainCrossings.of(places, onGrid, touching, grid);
     int first = 0;
-    for (SegmentString line : lines) {
-      divide(line, touching, first);
-      first += line.size() - 1;
+    for (int l = 0; l < lines.size(); l++) {
+      divide(lines.get(l), onGrid.get(l), crossings, first);
+      first += lines.get(l).size() - 1;
     }
-    SnapRoundingNoder noder = new SnapRoundingNoder(grid);
-    noder.computeNodes(toNode);
-    for (Object substring : noder.getNodedSubstrings()) {
-      noded.add((SegmentString) substring);
+    if (!toNode.isEmpty()) {
+      SnapRoundingNoder noder = new SnapRoundingNoder(grid);
+      noder.computeNodes(toNode);
+      for (Object substring : noder.getNodedSubstrings()) {
+        noded.add((SegmentString) substring);
+      }
     }
     return noded;
   }
 
-  private void divide(SegmentString line, boolean[] touching, int first) {
+  private void divide(
+      SegmentString line, Coordinate[] onGrid, PlainCrossings crossings, int first) {
     int from = 0;
     for (int i = 1; i < line.size(); i++) {
       boolean isLast = i + 1 == line.size();
-      if (isLast || touching[first + i] != touching[first + i - 1]) {
-        Coordinate[] stretch = Arrays.copyOfRange(line.getCoordinates(), from, i + 1);
-        if (touching[first + i - 1]) {
+      boolean isDelicate = crossings.isDelicate(first + i - 1);
+      if (isLast || crossings.isDelicate(first + i) != isDelicate) {
+        if (isDelicate) {
+          Coordinate[] stretch = Arrays.copyOfRange(line.getCoordinates(), from, i + 1);
           toNode.add(new NodedSegmentString(stretch, line.getData()));
         } else {
-          noded.add(new NodedSegmentString(onGrid(stretch), line.getData()));
+          List<Coordinate> stretch = new ArrayList<>(i + 1 - from);
+          for (int s = from; s < i; s++) {
+            stretch.add(onGrid[s]);
+            stretch.addAll(crossings.nodes(first + s));
+          }
+          stretch.add(onGrid[i]);
+          noded.add(new NodedSegmentString(stretch.toArray(new Coordinate[0]), line.getData()));
         }
         from = i;
       }

@@ -1,12 +1,11 @@
 package org.lynchet.geometry.coverage;
 
-import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Tells which segments of some lines may touch others when all are rounded to a grid; the rest,
- * most of them, need not be noded.
+ * Finds which segments of some lines may touch which others when all are rounded to a grid; the
+ * rest, most of them, need not be noded.
  *
  * <p>A segment stands alone if its box keeps clear of those of all others but the neighbours on its
  * line, is longer than rounding can undo, and does not turn back from its neighbours.
@@ -20,6 +19,9 @@ final class TouchingSegments {
   /** More comparisons for each segment than this, and all may touch. */
   private static final int MANY = 200;
 
+  /** More pairs for each segment than this, and all may touch. */
+  private static final int MANY_PAIRS = 16;
+
   private final double clear;
   private final int size;
   private final double[] minX;
@@ -31,7 +33,14 @@ final class TouchingSegments {
   private final int[] before;
 
   private final int[] after;
-  private final boolean[] touching;
+
+  /** Two segments each, one after the other. */
+  private final VertexList pairs = new VertexList();
+
+  /** Segments shorter than rounding can undo. */
+  private final VertexList tooShort = new VertexList();
+
+  private boolean areTooMany;
 
   private TouchingSegments(List<Coordinate[]> lines, double step) {
     clear = CLEAR_STEPS * step;
@@ -42,7 +51,6 @@ final class TouchingSegments {
     maxY = new double[size];
     before = new int[size];
     after = new int[size];
-    touching = new boolean[size];
     int first = 0;
     for (Coordinate[] line : lines) {
       add(line, first);
@@ -51,17 +59,47 @@ final class TouchingSegments {
   }
 
   /**
-   * For each segment, line by line, whether it may touch another.
+   * Finds them.
    *
-   * @param lines each of at least one segment
+   * @param lines each of at least one segment; segments are numbered from 0, line by line
    * @param step the distance of neighbours on the grid
    */
-  static boolean[] of(List<Coordinate[]> lines, double step) {
+  static TouchingSegments of(List<Coordinate[]> lines, double step) {
     TouchingSegments segments = new TouchingSegments(lines, step);
     if (segments.size > 1) {
       segments.sweep();
     }
-    return segments.touching;
+    return segments;
+  }
+
+  /** How many segments there are. */
+  int size() {
+    return size;
+  }
+
+  /** Whether touching segments are so many that they were not all found. */
+  boolean areTooMany() {
+    return areTooMany;
+  }
+
+  /** Pairs of segments that may touch, one after the other; neighbours if they turn back. */
+  VertexList pairs() {
+    return pairs;
+  }
+
+  /** Segments that may touch both neighbours on their line, being so short. */
+  VertexList tooShort() {
+    return tooShort;
+  }
+
+  /** The segment before one on its line; itself if there is none. */
+  int before(int segment) {
+    return before[segment];
+  }
+
+  /** The segment after one on its line; itself if there is none. */
+  int after(int segment) {
+    return after[segment];
   }
 
   private void add(Coordinate[] line, int first) {
@@ -78,13 +116,17 @@ final class TouchingSegments {
     }
     for (int i = 0; i < count; i++) {
       int s = first + i;
-      boolean isShort = maxX[s] - minX[s] < clear && maxY[s] - minY[s] < clear;
-      if (isShort || (after[s] != s && turnsBack(line, i, after[s] - first))) {
-        touching[s] = true;
-        touching[after[s]] = true;
-        touching[before[s]] |= isShort;
+      if (maxX[s] - minX[s] < clear && maxY[s] - minY[s] < clear) {
+        tooShort.add(s);
+      } else if (after[s] != s && turnsBack(line, i, after[s] - first)) {
+        addPair(s, after[s]);
       }
     }
+  }
+
+  private void addPair(int segment, int other) {
+    pairs.add(segment);
+    pairs.add(other);
   }
 
   private static boolean turnsBack(Coordinate[] line, int i, int j) {
@@ -111,15 +153,14 @@ final class TouchingSegments {
         if (order.slab(max[other]) >= slab) {
           active[still++] = other;
           if (areNear(segment, other) && before[segment] != other && after[segment] != other) {
-            touching[segment] = true;
-            touching[other] = true;
+            addPair(segment, other);
           }
         }
       }
       active[still++] = segment;
       count = still;
-      if (left < 0) {
-        Arrays.fill(touching, true);
+      if (left < 0 || pairs.size() > 2 * MANY_PAIRS * size) {
+        areTooMany = true;
         return;
       }
     }

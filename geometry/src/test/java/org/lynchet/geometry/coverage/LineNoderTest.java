@@ -3,6 +3,7 @@ package org.lynchet.geometry.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -23,22 +24,44 @@ class LineNoderTest {
   @ValueSource(ints = {8, 60, 1000})
   void edgesAreThoseOfNodingAll(int extent) {
     Random random = new Random(20270504L + extent);
-    PrecisionModel grid = new PrecisionModel(1);
     for (int i = 0; i < 1000; i++) {
       List<Coordinate[]> lines = new ArrayList<>();
       for (int line = random.nextInt(4); line >= 0; line--) {
         lines.add(line(random, extent));
       }
-      SnapRoundingNoder all = new SnapRoundingNoder(grid);
-      all.computeNodes(strings(lines));
-      List<SegmentString> expected = new ArrayList<>();
-      for (Object noded : all.getNodedSubstrings()) {
-        expected.add((SegmentString) noded);
-      }
-      assertThat(edges(new LineNoder(grid).noded(strings(lines))))
-          .as("extent %s, run %s", extent, i)
-          .isEqualTo(edges(expected));
+      assertEdgesAreThoseOfNodingAll(lines, "extent %s, run %s".formatted(extent, i));
     }
+  }
+
+  /** Triangles with edges and vertices in common, as neighbouring management zones have them. */
+  @ParameterizedTest
+  @ValueSource(ints = {8, 60, 1000, 100_000})
+  void sharedEdgesAreDividedAlike(int extent) {
+    Random random = new Random(20270611L + extent);
+    for (int i = 0; i < 1000; i++) {
+      Coordinate[] corners = new Coordinate[5];
+      for (int c = 0; c < corners.length; c++) {
+        corners[c] = new Coordinate(random.nextInt(extent), random.nextInt(extent));
+      }
+      List<Coordinate[]> lines = new ArrayList<>();
+      for (int line = 1 + random.nextInt(3); line >= 0; line--) {
+        List<Coordinate> order = new ArrayList<>(List.of(corners));
+        Collections.shuffle(order, random);
+        lines.add(new Coordinate[] {order.get(0), order.get(1), order.get(2), order.get(0).copy()});
+      }
+      assertEdgesAreThoseOfNodingAll(lines, "extent %s, run %s".formatted(extent, i));
+    }
+  }
+
+  private static void assertEdgesAreThoseOfNodingAll(List<Coordinate[]> lines, String run) {
+    PrecisionModel grid = new PrecisionModel(1);
+    SnapRoundingNoder all = new SnapRoundingNoder(grid);
+    all.computeNodes(strings(lines));
+    List<SegmentString> expected = new ArrayList<>();
+    for (Object noded : all.getNodedSubstrings()) {
+      expected.add((SegmentString) noded);
+    }
+    assertThat(edges(new LineNoder(grid).noded(strings(lines)))).as(run).isEqualTo(edges(expected));
   }
 
   private static List<SegmentString> strings(List<Coordinate[]> lines) {

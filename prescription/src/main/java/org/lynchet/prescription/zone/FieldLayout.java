@@ -15,6 +15,9 @@ import org.lynchet.prescription.spraying.Spraying;
 /**
  * A whole field laid out.
  *
+ * <p>The passes, of strips and of the headland, are drawn and measured when they are first asked
+ * for.
+ *
  * @param plan the plan
  * @param boundary the field, longitude (x) and latitude (y) in degrees
  * @param guidance the line that machines steer by
@@ -45,9 +48,9 @@ public record FieldLayout(
   /** Copies the lists. */
   public FieldLayout {
     zones = List.copyOf(zones);
-    passes = List.copyOf(passes);
+    passes = DeferredList.copyOf(passes);
     warnings = List.copyOf(warnings);
-    headlandPasses = List.copyOf(headlandPasses);
+    headlandPasses = DeferredList.copyOf(headlandPasses);
     waterways = List.copyOf(waterways);
   }
 

@@ -68,8 +68,10 @@ final class LayoutMaker {
     PartialPasses partial = new PartialPasses(strips.strips());
     Set<Integer> partialPasses = partial.among(passPieces);
     List<DrivenPass> passes =
-        new PassLines(plan, field.guidance(), plantedInside, passPieces, partialPasses)
-            .of(strips.strips());
+        new DeferredList<>(
+            () ->
+                new PassLines(plan, field.guidance(), plantedInside, passPieces, partialPasses)
+                    .of(strips.strips()));
     Spraying spraying =
         Spraying.of(
             plan,
@@ -109,7 +111,7 @@ final class LayoutMaker {
     PlannedHeadland planned = plan.headland();
     return planned == null || headland == null
         ? List.of()
-        : new HeadlandPassLines(field.frame()).of(planned, headland);
+        : new DeferredList<>(() -> new HeadlandPassLines(field.frame()).of(planned, headland));
   }
 
   private void checkPlanted(List<Zone> zones) throws RejectedException {
