@@ -94,12 +94,17 @@ public final class BenchField {
 
   /** The whole job: strips, passes, rows, zones with product and rate, spray areas. */
   FieldLayout layout() {
-    return laidOut(plan);
+    FieldLayout layout = laidOut(plan);
+    // Passes are made when they are asked for.
+    if (layout.passes().size() + layout.headlandPasses().size() == 0 && !layout.zones().isEmpty()) {
+      throw new IllegalStateException("zones without passes");
+    }
+    return layout;
   }
 
   /**
-   * The same without a sprayer in the plan: from boundary to rated zones, and no spray areas, which
-   * are a second coverage of the field.
+   * The same without a sprayer in the plan, and passes not asked for: from boundary to rated zones,
+   * and no spray areas, which are a second coverage of the field.
    */
   FieldLayout ratedZones() {
     return laidOut(unsprayed);
