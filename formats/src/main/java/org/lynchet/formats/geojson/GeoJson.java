@@ -2,9 +2,13 @@ package org.lynchet.formats.geojson;
 
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureWriter;
+import org.lynchet.formats.FileFormat;
 
 /** Opens the reader and the writer of GeoJSON. */
 public final class GeoJson {
+  /** What there is to know of the format. */
+  public static final FileFormat FORMAT = new GeoJsonFormat();
+
   private GeoJson() {}
 
   /**

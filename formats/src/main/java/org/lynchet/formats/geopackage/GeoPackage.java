@@ -8,9 +8,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.LayeredFormat;
 
 /** Opens the reader and the writer of GeoPackage. */
 public final class GeoPackage {
+  /** What there is to know of the format. */
+  public static final LayeredFormat FORMAT = new GeoPackageFormat();
+
   private GeoPackage() {}
 
   /**

@@ -10,6 +10,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FeatureReader;
+import org.lynchet.formats.FileFormat;
 import org.lynchet.formats.FormatException;
 import org.lynchet.formats.PackedFiles;
 
@@ -23,6 +24,9 @@ public final class TaskData {
 
   /** The earliest date that a .zip can say; the same whenever it is written. */
   private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  /** What there is to know of the format. */
+  public static final FileFormat FORMAT = new TaskDataFormat();
 
   private TaskData() {}
 

@@ -6,9 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.LayeredFormat;
 
 /** Opens the reader and the writer of KML. */
 public final class Kml {
+  /** What there is to know of the format. */
+  public static final LayeredFormat FORMAT = new KmlFormat();
+
   private Kml() {}
 
   /**

@@ -3,9 +3,13 @@ package org.lynchet.formats.shapefile;
 import java.time.LocalDate;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureWriter;
+import org.lynchet.formats.FileFormat;
 
 /** Opens the reader and the writers of shapefiles. */
 public final class Shapefile {
+  /** What there is to know of the format. */
+  public static final FileFormat FORMAT = new ShapefileFormat();
+
   private Shapefile() {}
 
   /**

@@ -62,7 +62,7 @@ final class ConvertCommand implements Callable<Integer> {
       names = "--to",
       required = true,
       paramLabel = "FORMAT",
-      description = "shapefile, geojson, geopackage, kml or isoxml.")
+      description = "One of ${COMPLETION-CANDIDATES}.")
   private Format format;
 
   @Option(names = "--force", description = "Replace the file if it is there. Default: refuse.")

@@ -70,9 +70,7 @@ final class PlanCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       split = ",",
-      description =
-          "Write these in place of the plan's handoff.formats: shapefile, geojson, geopackage, kml,"
-              + " isoxml.")
+      description = "Write these in place of the plan's handoff.formats: ${COMPLETION-CANDIDATES}.")
   private List<Format> formats = List.of();
 
   @Option(names = "--dry-run", description = "Check and lay out, write nothing.")

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.TableLimits;
 import org.lynchet.prescription.draft.Draft;
 import org.lynchet.prescription.draft.Refusal;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.handoff.HandoffException;
-import org.lynchet.prescription.handoff.TableFormat;
 import org.lynchet.prescription.intake.InputTable;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 
@@ -54,12 +54,12 @@ public final class Conversion {
     return converted.count();
   }
 
-  /** The five names of a shapefile differ only in their endings, which are in small letters. */
+  /** Names of files that belong together differ only in their endings, in small letters. */
   private static void checkName(Path out, Format format, Faults faults) {
-    String ending = TableFormat.ending(format);
+    String ending = format.file().ending();
     String name = String.valueOf(out.getFileName());
     boolean ends = name.toLowerCase(Locale.ROOT).endsWith(ending);
-    if (!ends || (format == Format.SHAPEFILE && !name.endsWith(ending))) {
+    if (!ends || (format.file().endings().size() > 1 && !name.endsWith(ending))) {
       faults.add(
           "the name does not end as files of this format do",
           out.toString(),
@@ -87,12 +87,13 @@ public final class Conversion {
     if (format == Format.ISOXML) {
       return new ConvertedFields(new FieldSet(table, in, warnings, faults).make());
     }
+    TableLimits limits = format.file().limits();
     FeatureTable fitted =
-        format == Format.SHAPEFILE
-            ? FittedTable.ofShapefile(table, warnings)
-            : FittedTable.ofAnyWidth(table);
-    FormatLimits.check(format, fitted, in, faults);
-    return new ConvertedTable(fitted, format);
+        limits.fixedWidth() == null
+            ? FittedTable.ofAnyWidth(table)
+            : FittedTable.ofFixedWidth(table, limits.fixedWidth(), format, warnings);
+    FormatLimits.check(limits, fitted, in, faults);
+    return new ConvertedTable(fitted, format.file());
   }
 
   private static void write(Converted converted, Path out, boolean force)

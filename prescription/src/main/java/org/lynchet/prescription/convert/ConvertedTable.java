@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FeatureWriter;
-import org.lynchet.prescription.handoff.TableFormat;
-import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.formats.FileFormat;
+import org.lynchet.prescription.handoff.TableCheck;
 
 /**
  * A table in a format of tables.
@@ -14,7 +14,7 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
  * @param table fitted to the format
  * @param format any but task data
  */
-record ConvertedTable(FeatureTable table, Format format) implements Converted {
+record ConvertedTable(FeatureTable table, FileFormat format) implements Converted {
   @Override
   public int count() {
     return table.features().size();
@@ -22,11 +22,11 @@ record ConvertedTable(FeatureTable table, Format format) implements Converted {
 
   @Override
   public void write(Path file) throws IOException {
-    TableFormat.writer(format, FeatureWriter.NO_DATE).write(table, file);
+    format.writer(FeatureWriter.NO_DATE).write(table, file);
   }
 
   @Override
   public List<String> differences(Path file) {
-    return TableFormat.differences(format, table, file);
+    return TableCheck.differences(format, table, file);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.locationtech.jts.geom.Geometry;
+import org.lynchet.formats.Characters;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
@@ -15,7 +16,6 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.intake.FieldOutline;
-import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.taskdata.SentPlaces;
 
 /** Makes task data of a table of boundaries: one field for each feature with an area. */
@@ -61,7 +61,7 @@ final class FieldSet {
           "at least one polygon",
           "draw the fields' outlines as areas, not as lines or points");
     }
-    if (BadCharacter.in(table.name(), Format.ISOXML) != null) {
+    if (Characters.XML.missing(table.name()) != null) {
       faults.add(
           "a control character in the table's name", file, "names of letters", "name it otherwise");
     }
@@ -135,7 +135,7 @@ final class FieldSet {
     for (int c = 0; c < table.columns().size(); c++) {
       String text = Objects.toString(feature.values().get(c), "").strip();
       if (table.columns().get(c).kind() == Column.Kind.TEXT && !text.isEmpty()) {
-        String bad = BadCharacter.in(text, Format.ISOXML);
+        String bad = Characters.XML.missing(text);
         if (bad != null) {
           wrong(i, bad + " in its name", "names of characters that XML has", "write it otherwise");
         }

@@ -10,37 +10,27 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.FeatureTable;
+import org.lynchet.formats.TableLimits;
+import org.lynchet.formats.TableLimits.FixedWidth;
+import org.lynchet.formats.TableLimits.Kinds;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.intake.FieldOutline;
-import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /** Tells what of a fitted table a format cannot hold. */
 final class FormatLimits {
   private static final Set<String> ONE_KIND =
       Set.of("Point", "LineString", "Polygon", "MultiLineString", "MultiPolygon");
 
-  /** dBASE III: columns; bytes of a text; Java: bytes of an array. */
-  private static final int MOST_COLUMNS = 128;
-
-  private static final int LONGEST_TEXT = 254;
-  private static final long LARGEST_FILE = 2_000_000_000;
-
-  /** SQLITE_MAX_COLUMN is 2000; key and geometry take two. */
-  private static final int MOST_LAYER_COLUMNS = 1998;
-
-  /** Names that SQLite, GeoPackage and its R-trees keep for their own tables. */
-  private static final List<String> KEPT = List.of("sqlite_", "gpkg_", "rtree_");
-
   private static final String OTHER = "choose another format, or take it out";
 
-  private final Format format;
+  private final TableLimits limits;
   private final FeatureTable table;
   private final String file;
   private final Faults faults;
   private final FeatureFaults features = new FeatureFaults();
 
-  private FormatLimits(Format format, FeatureTable table, String file, Faults faults) {
-    this.format = format;
+  private FormatLimits(TableLimits limits, FeatureTable table, String file, Faults faults) {
+    this.limits = limits;
     this.table = table;
     this.file = file;
     this.faults = faults;
@@ -49,10 +39,11 @@ final class FormatLimits {
   /**
    * Adds a fault for everything that a format cannot hold.
    *
+   * @param format what the format holds
    * @param table fitted to the format
    * @param file what the table is called in faults
    */
-  static void check(Format format, FeatureTable table, String file, Faults faults) {
+  static void check(TableLimits format, FeatureTable table, String file, Faults faults) {
     FormatLimits limits = new FormatLimits(format, table, file, faults);
     limits.checkTable();
     for (int i = 0; i < table.features().size(); i++) {
@@ -65,32 +56,31 @@ final class FormatLimits {
 
   private void checkTable() {
     int columns = table.columns().size();
-    int most =
-        switch (format) {
-          case SHAPEFILE -> MOST_COLUMNS;
-          case GEOPACKAGE -> MOST_LAYER_COLUMNS;
-          default -> Integer.MAX_VALUE;
-        };
-    if (columns > most) {
-      fault(columns + " columns", "at most " + most + " columns", "leave some out");
+    if (columns > limits.columns()) {
+      fault(columns + " columns", "at most " + limits.columns() + " columns", "leave some out");
     }
     long rowBytes = table.columns().stream().mapToLong(Column::width).sum();
-    if (format == Format.SHAPEFILE && rowBytes * table.features().size() > LARGEST_FILE) {
-      fault("more than 2 GB of values", "files of at most 2 GB", "leave some columns out");
+    FixedWidth room = limits.fixedWidth();
+    if (room != null && rowBytes * table.features().size() > room.fileBytes()) {
+      String most = room.fileBytes() / 1_000_000_000 + " GB";
+      fault("more than " + most + " of values", "files of at most " + most, "leave columns out");
     }
-    if (format != Format.SHAPEFILE) {
+    if (room == null) {
       Stream.concat(Stream.of(table.name()), table.columns().stream().map(Column::name))
-          .filter(name -> BadCharacter.in(name, format) != null)
+          .filter(name -> limits.characters().missing(name) != null)
           .forEach(
               name ->
-                  fault("a name with " + BadCharacter.in(name, format), "names of letters", OTHER));
+                  fault(
+                      "a name with " + limits.characters().missing(name),
+                      "names of letters",
+                      OTHER));
     }
     String name = table.name().toLowerCase(Locale.ROOT);
-    if (format == Format.GEOPACKAGE
-        && (name.isBlank() || KEPT.stream().anyMatch(name::startsWith))) {
+    List<String> kept = limits.keptNames();
+    if (!kept.isEmpty() && (name.isBlank() || kept.stream().anyMatch(name::startsWith))) {
       fault(
           "no layer can be called '" + table.name() + "'",
-          "a name that does not begin with " + String.join(", ", KEPT),
+          "a name that does not begin with " + String.join(", ", kept),
           "name the file otherwise");
     }
   }
@@ -107,17 +97,16 @@ final class FormatLimits {
 
   private void checkKind(int i, Geometry geometry) {
     if (geometry.isEmpty()) {
-      if (format == Format.SHAPEFILE) {
+      if (limits.kinds() == Kinds.ONE_IN_ALL) {
         features.add(i, "no place", "a geometry in each feature", OTHER);
       }
       return;
     }
-    boolean plain = format == Format.SHAPEFILE || format == Format.GEOJSON;
     String kind = geometry.getGeometryType();
-    if (plain && !ONE_KIND.contains(kind)) {
+    if (limits.kinds() != Kinds.ANY && !ONE_KIND.contains(kind)) {
       features.add(
           i, "a " + kind, "points, lines and polygons, and several of the last two", OTHER);
-    } else if (format == Format.SHAPEFILE && geometry.getDimension() != dimension()) {
+    } else if (limits.kinds() == Kinds.ONE_IN_ALL && geometry.getDimension() != dimension()) {
       features.add(
           i, "a " + kind + " among others", "only points, only lines or only polygons", OTHER);
     }
@@ -151,18 +140,19 @@ final class FormatLimits {
   }
 
   private void checkTexts(int i) {
+    FixedWidth room = limits.fixedWidth();
     for (int c = 0; c < table.columns().size(); c++) {
       if (table.features().get(i).values().get(c) instanceof String text) {
         String column = " in column " + table.columns().get(c).name();
-        String bad = BadCharacter.in(text, format);
+        String bad = limits.characters().missing(text);
         if (bad != null) {
           features.add(i, bad + column, "texts of characters that this format has", OTHER);
-        } else if (format == Format.SHAPEFILE
-            && text.getBytes(StandardCharsets.UTF_8).length > LONGEST_TEXT) {
+        } else if (room != null
+            && text.getBytes(StandardCharsets.UTF_8).length > room.textBytes()) {
           features.add(
               i,
-              "a text of more than " + LONGEST_TEXT + " bytes" + column,
-              "at most " + LONGEST_TEXT + " bytes of UTF-8",
+              "a text of more than " + room.textBytes() + " bytes" + column,
+              "at most " + room.textBytes() + " bytes of UTF-8",
               "choose another format, or make it shorter");
         }
       }

@@ -127,7 +127,7 @@ public final class ApplicatorFolder {
     List<HandoffFile> tables = new ArrayList<>();
     for (String crop : layout.spraying().crops()) {
       for (Format format : FORMATS) {
-        String name = "/" + crop + TableFormat.ending(format);
+        String name = "/" + crop + format.file().ending();
         add(tables, Handoff.SPRAYING + name, format, SprayTable.areas(layout, spray.areas(), crop));
         add(tables, Handoff.SPRAY_LINES + name, format, SprayTable.lines(layout, crop));
       }

@@ -11,6 +11,7 @@ import org.locationtech.jts.coverage.CoverageValidator;
 import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
+import org.lynchet.formats.geojson.GeoJson;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
@@ -109,7 +110,7 @@ public final class FolderCheck {
 
   private void checkTables(WrittenSummary summary) {
     try {
-      FeatureTable plan = TableFormat.reader(Format.GEOJSON).read(folder.resolve(PLAN));
+      FeatureTable plan = GeoJson.reader().read(folder.resolve(PLAN));
       checkCoverage(plan, summary.areaSquareMetres());
       PlantingCheck planting = new PlantingCheck(plan);
       List<String> missing = planting.missingInPlan();
@@ -120,9 +121,9 @@ public final class FolderCheck {
       for (WrittenFile file : summary.files()) {
         for (Format format : HandoffFile.ofOneTable(List.of(Format.values()))) {
           if (file.path().startsWith(PLANTING + "/")
-              && file.path().endsWith(TableFormat.ending(format))) {
+              && file.path().endsWith(format.file().ending())) {
             planting
-                .differences(TableFormat.reader(format).read(folder.resolve(file.path())))
+                .differences(format.file().reader("").read(folder.resolve(file.path())))
                 .forEach(what -> damaged(file.path(), what));
           }
         }

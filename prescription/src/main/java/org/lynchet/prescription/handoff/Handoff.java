@@ -117,7 +117,7 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format),
+                FolderCheck.PLANTING + "/" + crop + format.file().ending(),
                 format,
                 PlantingTable.of(layout, crop)));
       }
@@ -126,14 +126,13 @@ public final class Handoff {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
         tables.add(
             new HandoffFile(
-                SPRAYING + "/" + crop + TableFormat.ending(format),
+                SPRAYING + "/" + crop + format.file().ending(),
                 format,
                 SprayTable.areas(layout, layout.spraying().areas(), crop)));
         FeatureTable lines = SprayTable.lines(layout, crop);
         if (!lines.features().isEmpty()) {
           tables.add(
-              new HandoffFile(
-                  SPRAY_LINES + "/" + crop + TableFormat.ending(format), format, lines));
+              new HandoffFile(SPRAY_LINES + "/" + crop + format.file().ending(), format, lines));
         }
       }
     }

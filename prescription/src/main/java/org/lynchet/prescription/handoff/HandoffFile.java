@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FeatureWriter;
@@ -23,25 +21,26 @@ import org.lynchet.prescription.plan.HandoffChoices.Format;
  */
 record HandoffFile(String path, Format format, FeatureTable table) {
 
-  /** The formats of planting and spraying files: one table in one file. */
-  private static final Set<Format> ONE_TABLE = EnumSet.of(Format.SHAPEFILE, Format.GEOJSON);
-
-  /** Those of some formats that hold one table in one file. */
+  /**
+   * Those of some formats that hold one table in one file: those of planting and spraying files.
+   */
   static List<Format> ofOneTable(Collection<Format> formats) {
-    return formats.stream().filter(ONE_TABLE::contains).toList();
+    return formats.stream().filter(format -> !format.file().hasParts()).toList();
   }
 
   /** Writes the table, and the folders above it. */
   void write(Path folder, @Nullable LocalDate date) throws IOException {
     Path file = folder.resolve(path);
     Draft.makeBelow(folder, file.resolveSibling(""));
-    TableFormat.writer(format, Objects.requireNonNullElse(date, FeatureWriter.NO_DATE))
+    format
+        .file()
+        .writer(Objects.requireNonNullElse(date, FeatureWriter.NO_DATE))
         .write(table, file);
   }
 
   /** Reads the file again; the differences from what it must say, with its name. */
   List<String> differences(Path folder) {
-    return TableFormat.differences(format, table, folder.resolve(path)).stream()
+    return TableCheck.differences(format.file(), table, folder.resolve(path)).stream()
         .map(difference -> path + ": " + difference)
         .toList();
   }

@@ -6,56 +6,32 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
-import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FeatureWriter;
 import org.lynchet.formats.FormatException;
-import org.lynchet.formats.geopackage.GeoPackage;
-import org.lynchet.formats.kml.Kml;
+import org.lynchet.formats.LayeredFormat;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
  * Zones, passes and boundary of a plan as layers of one file.
  *
  * @param path the path below the output folder
- * @param purpose what README.txt says of it
  * @param tables the layers
- * @param writer writes them
- * @param reader makes the reader of a layer
+ * @param date what the file says of its date
+ * @param format the format
  */
-record LayeredFile(
-    String path,
-    String purpose,
-    List<FeatureTable> tables,
-    LayerWriter writer,
-    Function<String, FeatureReader> reader)
+record LayeredFile(String path, List<FeatureTable> tables, LocalDate date, LayeredFormat format)
     implements WholePlan {
-  /** Writes layers to a file. */
-  interface LayerWriter {
-    void write(List<FeatureTable> tables, Path file) throws IOException;
-  }
 
-  static LayeredFile geoPackage(FieldLayout layout) {
-    LocalDate date = Objects.requireNonNullElse(layout.plan().date(), FeatureWriter.NO_DATE);
+  static LayeredFile of(FieldLayout layout, LayeredFormat format) {
     return new LayeredFile(
-        "plan.gpkg",
-        "the same with passes and boundary, for a GIS (GeoPackage)",
+        "plan" + format.ending(),
         layers(layout),
-        (tables, file) -> GeoPackage.write(tables, date, file),
-        GeoPackage::reader);
-  }
-
-  static LayeredFile kml(FieldLayout layout) {
-    return new LayeredFile(
-        "plan.kml",
-        "the same with passes and boundary, for phones (KML)",
-        layers(layout),
-        Kml::write,
-        Kml::reader);
+        Objects.requireNonNullElse(layout.plan().date(), FeatureWriter.NO_DATE),
+        format);
   }
 
   private static List<FeatureTable> layers(FieldLayout layout) {
@@ -77,7 +53,7 @@ record LayeredFile(
 
   @Override
   public void write(Path folder) throws IOException {
-    writer.write(tables, folder.resolve(path));
+    format.write(tables, date, folder.resolve(path));
   }
 
   @Override
@@ -86,7 +62,7 @@ record LayeredFile(
     for (FeatureTable table : tables) {
       String where = path + " " + table.name() + ": ";
       try {
-        FeatureTable read = reader.apply(table.name()).read(folder.resolve(path));
+        FeatureTable read = format.reader(table.name()).read(folder.resolve(path));
         ReadBack.differences(table, read, true).forEach(what -> found.add(where + what));
       } catch (FormatException e) {
         e.faults().forEach(fault -> found.add(where + fault.what()));
@@ -97,6 +73,6 @@ record LayeredFile(
 
   @Override
   public String readme() {
-    return "  %-24s %s\n".formatted(path, purpose);
+    return "  %-24s %s\n".formatted(path, "the same with passes and boundary, " + format.use());
   }
 }

@@ -20,13 +20,10 @@ final class ReadmeText {
     text.append("  plan.geojson             every zone of the field\n");
     for (String crop : PlantingTable.crops(layout)) {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
-        String path = FolderCheck.PLANTING + "/" + crop + TableFormat.ending(format);
+        String path = FolderCheck.PLANTING + "/" + crop + format.file().ending();
         text.append(
             "  %-24s prescription for planting %s%s%n"
-                .formatted(
-                    path,
-                    crop,
-                    format == Format.SHAPEFILE ? "; keep .shp .shx .dbf .prj .cpg together" : "")
+                .formatted(path, crop, together(format.file().endings()))
                 .replace(System.lineSeparator(), "\n"));
       }
     }
@@ -80,5 +77,9 @@ final class ReadmeText {
         Yields of strips depend on water, hybrids and weather; nothing here promises one.
         """);
     return text.toString();
+  }
+
+  private static String together(List<String> endings) {
+    return endings.size() == 1 ? "" : "; keep " + String.join(" ", endings) + " together";
   }
 }

@@ -17,7 +17,7 @@ final class SprayText {
     StringBuilder text = new StringBuilder();
     for (String crop : layout.spraying().crops()) {
       for (Format format : HandoffFile.ofOneTable(layout.plan().handoff().formats())) {
-        String name = "/" + crop + TableFormat.ending(format);
+        String name = "/" + crop + format.file().ending();
         text.append(file(Handoff.SPRAYING + name, "what each spray pass sprays of " + crop));
         if (!passes(layout.spraying(), crop).isEmpty()) {
           text.append(file(Handoff.SPRAY_LINES + name, "the line that the sprayer drives"));

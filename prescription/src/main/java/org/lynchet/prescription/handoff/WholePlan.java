@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.lynchet.formats.LayeredFormat;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -11,14 +12,14 @@ import org.lynchet.prescription.zone.FieldLayout;
 /** A whole plan in one format, where that holds more than one crop's zones in one table. */
 interface WholePlan {
 
-  /** The formats that hold whole plans, one line each; nothing for those of planting files. */
+  /** The plan as task data or in layers; nothing in a format of one table. */
   static List<WholePlan> of(FieldLayout layout, Format format) throws RejectedException {
-    return switch (format) {
-      case SHAPEFILE, GEOJSON -> List.of();
-      case GEOPACKAGE -> List.of(LayeredFile.geoPackage(layout));
-      case KML -> List.of(LayeredFile.kml(layout));
-      case ISOXML -> List.of(TaskDataFiles.of(layout));
-    };
+    if (format == Format.ISOXML) {
+      return List.of(TaskDataFiles.of(layout));
+    }
+    return format.file() instanceof LayeredFormat layered
+        ? List.of(LayeredFile.of(layout, layered))
+        : List.of();
   }
 
   /** All whole plans that a plan asks for, in its order. */

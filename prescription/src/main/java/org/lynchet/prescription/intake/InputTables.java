@@ -3,8 +3,10 @@ package org.lynchet.prescription.intake;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.lynchet.formats.FeatureReader;
 import org.lynchet.formats.FeatureTable;
@@ -12,19 +14,14 @@ import org.lynchet.formats.FormatException;
 import org.lynchet.formats.crs.LonLat;
 import org.lynchet.formats.crs.LonLatTable;
 import org.lynchet.formats.csv.VertexCsv;
-import org.lynchet.formats.geojson.GeoJson;
-import org.lynchet.formats.geopackage.GeoPackage;
 import org.lynchet.formats.isoxml.TaskData;
-import org.lynchet.formats.kml.Kml;
-import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /** Reads files by their ending, and takes them to longitude and latitude. */
 final class InputTables {
-  private static final String ENDINGS =
-      ".geojson, .json, .shp, .csv, .kml, .kmz, .gpkg, .zip (of a shapefile or of task data) or"
-          + " .xml (of task data)";
+  private static final String CSV = ".csv";
 
   private final NamedBy namedBy;
   private final Faults faults;
@@ -59,7 +56,7 @@ final class InputTables {
         faults.add(
             "a file of this kind cannot be read: " + name,
             namedBy.place() + key,
-            ENDINGS,
+            endings(),
             "save it as one of these");
         return Optional.empty();
       }
@@ -80,17 +77,34 @@ final class InputTables {
   private static Optional<FeatureReader> reader(
       NamedPart named, Path file, FeatureReader csv, Function<String, FeatureReader> taskData)
       throws FormatException {
-    return switch (named.ending()) {
-      case ".geojson", ".json" -> Optional.of(GeoJson.reader());
-      case ".shp" -> Optional.of(Shapefile.reader());
-      case ".csv" -> Optional.of(csv);
-      case ".zip" ->
-          Optional.of(TaskData.isIn(file) ? taskData.apply(named.part()) : Shapefile.reader());
-      case ".kml", ".kmz" -> Optional.of(Kml.reader(named.part()));
-      case ".gpkg" -> Optional.of(GeoPackage.reader(named.part()));
-      case ".xml" -> Optional.of(taskData.apply(named.part()));
-      default -> Optional.empty();
-    };
+    String ending = named.ending();
+    if (ending.equals(CSV)) {
+      return Optional.of(csv);
+    }
+    if (isTaskData(ending, file)) {
+      return Optional.of(taskData.apply(named.part()));
+    }
+    for (Format format : Format.values()) {
+      if (format != Format.ISOXML && format.file().readEndings().contains(ending)) {
+        return Optional.of(format.file().reader(named.part()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isTaskData(String ending, Path file) throws FormatException {
+    return ending.equals(".zip")
+        ? TaskData.isIn(file)
+        : TaskData.FORMAT.readEndings().contains(ending);
+  }
+
+  private static String endings() {
+    Set<String> all = new LinkedHashSet<>();
+    for (Format format : Format.values()) {
+      all.addAll(format.file().readEndings());
+    }
+    all.add(CSV);
+    return String.join(", ", all) + " (a .zip of a shapefile or of task data, .xml of task data)";
   }
 
   /** The place of a file, if there is such a file; else a fault is added. */

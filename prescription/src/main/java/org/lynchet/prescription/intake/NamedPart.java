@@ -1,8 +1,11 @@
 package org.lynchet.prescription.intake;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /**
  * A file as a plan names it, and one part of it where the file holds several: {@code
@@ -13,7 +16,12 @@ import java.util.regex.Pattern;
  */
 record NamedPart(String file, String part) {
   private static final Pattern PART =
-      Pattern.compile("(?i)(.+\\.(?:zip|xml|kml|kmz|gpkg))#([^#]*)");
+      Pattern.compile(
+          Arrays.stream(Format.values())
+              .filter(format -> format.file().hasParts())
+              .flatMap(format -> format.file().readEndings().stream())
+              .map(Pattern::quote)
+              .collect(Collectors.joining("|", "(?i)(.+(?:", "))#([^#]*)")));
 
   /** Takes a name apart; a # elsewhere belongs to the file's name. */
   static NamedPart of(String name) {

@@ -2,7 +2,14 @@ package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.formats.FileFormat;
+import org.lynchet.formats.geojson.GeoJson;
+import org.lynchet.formats.geopackage.GeoPackage;
+import org.lynchet.formats.isoxml.TaskData;
+import org.lynchet.formats.kml.Kml;
+import org.lynchet.formats.shapefile.Shapefile;
 import org.lynchet.prescription.quantity.Length;
 
 /**
@@ -49,15 +56,33 @@ public record HandoffChoices(
     return new HandoffChoices(offZones, formats, taskData, true, limits, simplify);
   }
 
-  /** The formats that prescriptions are written in. */
+  /** The formats that can be written, each with its word in plans and on the command line. */
   public enum Format {
-    SHAPEFILE,
-    GEOJSON,
-    GEOPACKAGE,
-    KML,
-    ISOXML;
+    SHAPEFILE(Shapefile.FORMAT),
+    GEOJSON(GeoJson.FORMAT),
+    GEOPACKAGE(GeoPackage.FORMAT),
+    KML(Kml.FORMAT),
+    ISOXML(TaskData.FORMAT);
 
     /** What is written if a plan names none. */
     public static final List<Format> DEFAULT = List.of(SHAPEFILE, GEOJSON);
+
+    @SuppressWarnings("ImmutableEnumChecker") // Formats have no state.
+    private final FileFormat file;
+
+    Format(FileFormat file) {
+      this.file = file;
+    }
+
+    /** What there is to know of its files. */
+    public FileFormat file() {
+      return file;
+    }
+
+    /** The word in small letters. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 }

@@ -9,13 +9,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /**
  * Holds what lies beside the examples against the schema in the jar, and makes it anew if asked.
@@ -29,22 +32,44 @@ class KeyReferenceTest {
   private static final Pattern SCHEMA_COMMENT =
       Pattern.compile("\\A# yaml-language-server: \\$schema=(\\S+)\\R");
 
+  /** The words for formats in the schema, from one bracket to the other. */
+  private static final Pattern FORMAT_WORDS =
+      Pattern.compile("(?s)(\"formats\": \\{.*?\"enum\": \\[)([^]]*?)(\\s*])");
+
+  private static final Path RESOURCES = Path.of("src", "main", "resources");
+
+  /** The schema with the words of the formats that there are. */
+  private static String schema() {
+    String indent = "\n" + " ".repeat(14);
+    String words =
+        Arrays.stream(Format.values())
+            .map(format -> indent + '"' + format + '"')
+            .collect(Collectors.joining(","));
+    Matcher formats = FORMAT_WORDS.matcher(PlanSchema.text());
+    assertThat(formats.find()).as("the schema has a list of formats").isTrue();
+    return formats.replaceFirst("$1" + Matcher.quoteReplacement(words) + "$3");
+  }
+
   private static JsonNode json(String text) throws IOException {
     return new ObjectMapper().readTree(text);
   }
 
   @Test
+  void schemaHasTheWordsOfAllFormats() throws IOException {
+    holds(RESOURCES.resolve(Path.of("org/lynchet/prescription/plan/plan.schema.json")), schema());
+  }
+
+  @Test
   void keyReferenceIsThatOfTheSchema() throws IOException {
-    holds("PLAN-KEYS.md", KeyReference.of(json(PlanSchema.text())));
+    holds(EXAMPLES.resolve("PLAN-KEYS.md"), KeyReference.of(json(schema())));
   }
 
   @Test
   void schemaBesideTheExamplesIsThatOfTheJar() throws IOException {
-    holds("plan.schema.json", PlanSchema.text());
+    holds(EXAMPLES.resolve("plan.schema.json"), schema());
   }
 
-  private static void holds(String name, String expected) throws IOException {
-    Path file = EXAMPLES.resolve(name);
+  private static void holds(Path file, String expected) throws IOException {
     byte[] bytes = expected.getBytes(StandardCharsets.UTF_8);
     if (Boolean.getBoolean("lynchet.regenerate")) {
       Files.write(file, bytes);
