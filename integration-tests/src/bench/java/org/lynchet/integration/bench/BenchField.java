@@ -96,7 +96,8 @@ public final class BenchField {
   FieldLayout layout() {
     FieldLayout layout = laidOut(plan);
     // Passes are made when they are asked for.
-    if (layout.passes().size() + layout.headlandPasses().size() == 0 && !layout.zones().isEmpty()) {
+    int passes = layout.passes().size() + layout.headlandPasses().size();
+    if (passes == 0 && headland == null && !layout.zones().isEmpty()) {
       throw new IllegalStateException("zones without passes");
     }
     return layout;

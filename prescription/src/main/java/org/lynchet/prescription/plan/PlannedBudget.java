@@ -31,9 +31,9 @@ public record PlannedBudget(
     Map<String, List<TrialPlot>> seedingTrials)
     implements Serializable {
 
-  /** Nothing told. */
+  /** Nothing told, the currency neither. */
   public static final PlannedBudget NONE =
-      new PlannedBudget("USD", Map.of(), Map.of(), null, 1, List.of(), Map.of());
+      new PlannedBudget("", Map.of(), Map.of(), null, 1, List.of(), Map.of());
 
   /** Copies maps and lists, keeping their order. */
   public PlannedBudget {

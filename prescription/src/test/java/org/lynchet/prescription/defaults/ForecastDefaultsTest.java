@@ -21,7 +21,10 @@ class ForecastDefaultsTest {
             });
   }
 
-  /** Purdue 2023: 86 in and 67 in; SWAT+ plant table: k 0.65, 0.45, leaf area index 6, 3. */
+  /**
+   * Purdue 2023: 86 in and 67 in; SWAT+ plant table: k 0.65, 0.45, leaf area index 6, 3; Iowa State
+   * A1-20: 80,000 kernels; Iowa State researchers, trade press: 140,000 seeds.
+   */
   @Test
   void valuesAreThoseOfTheirSources() {
     assertThat(defaults.number("canopies.corn.height-metres")).isEqualTo(2.18);
@@ -32,6 +35,8 @@ class ForecastDefaultsTest {
     assertThat(defaults.number("canopies.soybean.extinction")).isEqualTo(0.45);
     assertThat(defaults.number("canopies.corn.leaf-area-index")).isEqualTo(6);
     assertThat(defaults.number("canopies.soybean.leaf-area-index")).isEqualTo(3);
+    assertThat(defaults.number("seeds-per-unit.corn")).isEqualTo(80_000);
+    assertThat(defaults.number("seeds-per-unit.soybean")).isEqualTo(140_000);
     assertThat(MonthDay.parse("--" + defaults.text("canopies.corn.planting")))
         .isEqualTo(MonthDay.of(5, 1));
   }
