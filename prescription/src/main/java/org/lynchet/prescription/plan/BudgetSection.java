@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.lynchet.prescription.defaults.ForecastDefaults;
 import org.lynchet.prescription.plan.PlanNode.Listing;
 import org.lynchet.prescription.plan.PlannedBudget.TrialPlot;
 import org.lynchet.prescription.quantity.AreaUnit;
@@ -64,10 +63,9 @@ final class BudgetSection {
 
   private Optional<PlannedBudget> budget(KeyReader keys) {
     PlannedBudget none = PlannedBudget.NONE;
-    ForecastDefaults defaults = ForecastDefaults.read();
     return Optional.of(
         new PlannedBudget(
-            keys.find("currency", NameText::name).orElse(defaults.text("budget.currency")),
+            keys.find("currency", NameText::name).orElse(none.currency()),
             keys.find("crops", KeyReader.names(crop, name -> MarketReader.MARKET))
                 .orElse(none.crops()),
             keys.find("seed", KeyReader.names(product, name -> MoneyText.SEED_PRICE))
@@ -75,8 +73,7 @@ final class BudgetSection {
                 .orElse(none.seedPrices()),
             keys.find("machine-cost", SpreadReader.of(MoneyText.HOURLY_COST, Price::amount))
                 .orElse(null),
-            keys.find("sprayings", NumberText.count(1, MOST_SPRAYINGS))
-                .orElse((int) defaults.number("budget.sprayings")),
+            keys.find("sprayings", NumberText.count(1, MOST_SPRAYINGS)).orElse(none.sprayings()),
             keys.find("extra-costs", ValueReader.listOf(KeyReader.keys(BudgetSection::extra)))
                 .orElse(none.extraCosts()),
             keys.find("seeding-trials", KeyReader.names(product, name -> BudgetSection::trials))

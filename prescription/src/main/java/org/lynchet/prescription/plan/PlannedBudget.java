@@ -31,9 +31,9 @@ public record PlannedBudget(
     Map<String, List<TrialPlot>> seedingTrials)
     implements Serializable {
 
-  /** Nothing told, the currency neither. */
+  /** Nothing told; what the file of defaults has for a budget. */
   public static final PlannedBudget NONE =
-      new PlannedBudget("", Map.of(), Map.of(), null, 1, List.of(), Map.of());
+      new PlannedBudget("USD", Map.of(), Map.of(), null, 1, List.of(), Map.of());
 
   /** Copies maps and lists, keeping their order. */
   public PlannedBudget {

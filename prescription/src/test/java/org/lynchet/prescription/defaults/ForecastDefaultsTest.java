@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 import org.lynchet.prescription.defaults.ForecastDefaults.Sourced;
+import org.lynchet.prescription.plan.PlannedBudget;
 
 class ForecastDefaultsTest {
   private final ForecastDefaults defaults = ForecastDefaults.read();
@@ -39,6 +40,13 @@ class ForecastDefaultsTest {
     assertThat(defaults.number("seeds-per-unit.soybean")).isEqualTo(140_000);
     assertThat(MonthDay.parse("--" + defaults.text("canopies.corn.planting")))
         .isEqualTo(MonthDay.of(5, 1));
+  }
+
+  /** Reading the file for these two would make every plan slower. */
+  @Test
+  void aBudgetStartsFromTheDefaultsOfTheFile() {
+    assertThat(PlannedBudget.NONE.currency()).isEqualTo(defaults.text("budget.currency"));
+    assertThat(PlannedBudget.NONE.sprayings()).isEqualTo((int) defaults.number("budget.sprayings"));
   }
 
   @Test
