@@ -15,6 +15,9 @@ import java.util.List;
 final class FaceJoiner {
   private static final int NONE = -1;
 
+  /** Where vertices are numbered this much more widely than edges, no table of them is made. */
+  private static final int FAR_APART = 16;
+
   private final Vertices vertices;
   private final Rings.Place place;
 
@@ -47,6 +50,11 @@ final class FaceJoiner {
    * @return polygons of the same form, one for each connected part; none if nothing has area
    */
   static List<int[][]> join(Vertices vertices, Rings.Place place, List<int[][]> polygons) {
+    if (!polygons.isEmpty() && areApart(vertices, place, polygons)) {
+      return polygons.stream()
+          .sorted(Comparator.comparingDouble(rings -> Rings.signedArea(vertices, place, rings[0])))
+          .toList();
+    }
     FaceJoiner joiner = new FaceJoiner(vertices, place);
     joiner.linkEdges(joiner.keepOutsideEdges(polygons));
     List<int[]> outer = new ArrayList<>();
@@ -60,6 +68,44 @@ final class FaceJoiner {
       }
     }
     return joiner.assemble(outer, holes);
+  }
+
+  /**
+   * Whether no vertex occurs twice: then no edge drops out and no rings meet, so polygons stay what
+   * they are.
+   */
+  private static boolean areApart(Vertices vertices, Rings.Place place, List<int[][]> polygons) {
+    int least = Integer.MAX_VALUE;
+    int greatest = 0;
+    int edges = 0;
+    for (int[][] polygon : polygons) {
+      for (int[] ring : polygon) {
+        for (int vertex : ring) {
+          least = Math.min(least, vertex);
+          greatest = Math.max(greatest, vertex);
+        }
+        edges += ring.length;
+      }
+    }
+    if (greatest - least > (long) FAR_APART * edges) {
+      return false;
+    }
+    boolean[] seen = new boolean[greatest - least + 1];
+    for (int[][] polygon : polygons) {
+      for (int r = 0; r < polygon.length; r++) {
+        for (int vertex : polygon[r]) {
+          if (seen[vertex - least]) {
+            return false;
+          }
+          seen[vertex - least] = true;
+        }
+        double area = Rings.signedArea(vertices, place, polygon[r]);
+        if (!(r == 0 ? area > 0 : area < 0)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Keeps the edges that lie outside; returns the place of each vertex where one begins. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
@@ -23,8 +24,12 @@ final class SmallCells {
   private final ToDoubleFunction<Cell> minimumOf;
   private final int[] strips;
   private final double[] areas;
+  private final boolean[] wasSmall;
 
-  /** Shared lengths by cell; cells that were joined to another are gone from it. */
+  /**
+   * Shared lengths of each cell that was small at first, by neighbour; the neighbours of others are
+   * never asked for. Cells that were joined to another are gone from it.
+   */
   private final Map<Integer, Map<Integer, Double>> shared = new HashMap<>();
 
   /** The cells that others were joined to, with all that they are made of now, and those others. */
@@ -50,6 +55,7 @@ final class SmallCells {
     this.minimumOf = minimumOf;
     this.strips = new int[cells.size()];
     this.areas = new double[cells.size()];
+    this.wasSmall = new boolean[cells.size()];
     for (int i = 0; i < areas.length; i++) {
       strips[i] = stripOf.applyAsInt(cells.get(i));
       areas[i] = Rings.area(vertices, cells.get(i).rings);
@@ -83,7 +89,11 @@ final class SmallCells {
   /** Finds who shares edges with whom in the strips of small cells. */
   private void findNeighbours(Collection<Integer> small) {
     Set<Integer> stripsOfSmall = new HashSet<>();
-    small.forEach(cell -> stripsOfSmall.add(strips[cell]));
+    for (int cell : small) {
+      stripsOfSmall.add(strips[cell]);
+      shared.put(cell, new TreeMap<>());
+      wasSmall[cell] = true;
+    }
     boolean[] chosen = new boolean[strips.length];
     for (int i = 0; i < strips.length; i++) {
       chosen[i] = stripsOfSmall.contains(strips[i]);
@@ -94,14 +104,20 @@ final class SmallCells {
         cell -> chosen[cell],
         (cell, other, length) -> {
           if (strips[cell] == strips[other]) {
-            sharedOf(cell).merge(other, length, Double::sum);
-            sharedOf(other).merge(cell, length, Double::sum);
+            addShared(cell, other, length);
+            addShared(other, cell, length);
           }
         });
   }
 
-  private Map<Integer, Double> sharedOf(int cell) {
-    return shared.computeIfAbsent(cell, key -> new TreeMap<>());
+  private void addShared(int cell, int other, double length) {
+    if (wasSmall[cell]) {
+      sharedOf(cell).merge(other, length, Double::sum);
+    }
+  }
+
+  private Map<Integer, Double> sharedOf(int smallCell) {
+    return Objects.requireNonNull(shared.get(smallCell));
   }
 
   private List<Integer> membersOf(int cell) {
@@ -129,11 +145,13 @@ final class SmallCells {
     membersOf(into).addAll(membersOf(cell));
     membersOf(cell).clear();
     for (Map.Entry<Integer, Double> neighbour : neighbours.entrySet()) {
-      Map<Integer, Double> theirs = sharedOf(neighbour.getKey());
-      theirs.remove(cell);
-      if (neighbour.getKey() != into) {
-        theirs.merge(into, neighbour.getValue(), Double::sum);
-        sharedOf(into).merge(neighbour.getKey(), neighbour.getValue(), Double::sum);
+      int other = neighbour.getKey();
+      if (wasSmall[other]) {
+        sharedOf(other).remove(cell);
+      }
+      if (other != into) {
+        addShared(other, into, neighbour.getValue());
+        addShared(into, other, neighbour.getValue());
       }
     }
     if (waiting && isSmall(into)) {
