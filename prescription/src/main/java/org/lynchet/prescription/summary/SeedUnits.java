@@ -1,7 +1,7 @@
 package org.lynchet.prescription.summary;
 
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.plan.Product;
 
 /**
@@ -12,13 +12,6 @@ import org.lynchet.prescription.plan.Product;
  */
 final class SeedUnits {
   /**
-   * Seeds in a unit of sale where the plan says nothing. Corn: 80,000 kernels (Iowa State Ag
-   * Decision Maker A1-20). Soybean: 140,000 seeds (Iowa State researchers, trade press 2012); some
-   * sellers use 130,000 or 150,000, common practice, no source.
-   */
-  private static final Map<String, Integer> BY_CROP = Map.of("corn", 80_000, "soybean", 140_000);
-
-  /**
    * An excess over whole units that is rounding and not seed: areas add up to 1e-9 of the field,
    * and nine units exactly must not become ten.
    */
@@ -28,9 +21,11 @@ final class SeedUnits {
 
   /** Seeds in a unit of a product, or null if neither the plan nor a default says. */
   static @Nullable Integer seedsPerUnit(String crop, @Nullable Product product) {
-    return product != null && product.seedsPerUnit() != null
-        ? product.seedsPerUnit()
-        : BY_CROP.get(crop);
+    if (product != null && product.seedsPerUnit() != null) {
+      return product.seedsPerUnit();
+    }
+    String key = "seeds-per-unit." + crop;
+    return Defaults.get().has(key) ? Integer.valueOf(Defaults.get().whole(key)) : null;
   }
 
   /** Whole units that hold the seeds and the reserve. */
