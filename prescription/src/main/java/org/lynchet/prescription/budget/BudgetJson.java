@@ -6,12 +6,11 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.json.JsonNumbers;
 import org.lynchet.prescription.quantity.AreaUnit;
-import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Cautions;
 
 /** Writes the money of a field as JSON; changes of yield are shares, null is what there is not. */
@@ -24,12 +23,18 @@ public final class BudgetJson {
   private final StripBudget strips;
   private final AreaUnit area;
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
+  private final JsonNumbers money;
+  private final JsonNumbers whole;
 
   private BudgetJson(FieldBudget field, JsonGenerator json) {
     this.field = field;
     this.strips = field.strips();
     this.area = field.summary().areaUnit();
     this.json = json;
+    this.numbers = JsonNumbers.padded(json, DECIMALS);
+    this.money = JsonNumbers.padded(json, CENTS);
+    this.whole = JsonNumbers.padded(json, 0);
   }
 
   /** The JSON text. */
@@ -50,10 +55,10 @@ public final class BudgetJson {
     json.writeStringField("field", field.plan().field().name());
     json.writeStringField("currency", strips.facts().currency());
     json.writeStringField("area_unit", area.symbol());
-    number("field_area", strips.facts().fieldSquareMetres() / area.squareMetres(), DECIMALS);
+    numbers.field("field_area", strips.facts().fieldSquareMetres() / area.squareMetres());
     json.writeStringField("verdict", Verdict.of(strips, area));
-    spread("net", strips.net(), CENTS);
-    spread("net_per_area", strips.netPer(area), CENTS);
+    money.field("net", strips.net());
+    money.field("net_per_area", strips.netPer(area));
     items();
     crops();
     priceRatio();
@@ -80,7 +85,7 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("part", item.part().key());
       json.writeStringField("item", item.item());
-      spread("change_of_net", item.change(), CENTS);
+      money.field("change_of_net", item.change());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -91,15 +96,15 @@ public final class BudgetJson {
     for (CropChange crop : strips.facts().crops()) {
       json.writeStartObject();
       json.writeStringField("crop", crop.crop());
-      number("strip_area", crop.stripSquareMetres() / area.squareMetres(), DECIMALS);
+      numbers.field("strip_area", crop.stripSquareMetres() / area.squareMetres());
       json.writeStringField("yield_unit", crop.unit().yieldSymbol());
-      spread("yield_in_blocks", crop.yieldInBlocks(), DECIMALS);
-      spread("price", crop.price(), DECIMALS);
-      spread("yield_change", crop.yieldChange(), DECIMALS);
+      numbers.field("yield_in_blocks", crop.yieldInBlocks());
+      numbers.field("price", crop.price());
+      numbers.field("yield_change", crop.yieldChange());
       json.writeBooleanField(
           "yield_change_is_forecast", field.changes().forecast().contains(crop.crop()));
-      optional("break_even_yield_change", strips.breakEvenYieldChange(crop.crop()), DECIMALS);
-      optional("break_even_price", strips.breakEvenPrice(crop.crop()), DECIMALS);
+      numbers.field("break_even_yield_change", strips.breakEvenYieldChange(crop.crop()));
+      numbers.field("break_even_price", strips.breakEvenPrice(crop.crop()));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -111,8 +116,8 @@ public final class BudgetJson {
     json.writeObjectFieldStart("price_ratio");
     json.writeStringField("of", gaining.crop());
     json.writeStringField("to", losing.crop());
-    number("typical", gaining.price().typical() / losing.price().typical(), DECIMALS);
-    optional("break_even", strips.breakEvenPriceRatio(gaining.crop(), losing.crop()), DECIMALS);
+    numbers.field("typical", gaining.price().typical() / losing.price().typical());
+    numbers.field("break_even", strips.breakEvenPriceRatio(gaining.crop(), losing.crop()));
     json.writeEndObject();
   }
 
@@ -122,9 +127,9 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("input", swing.input().words());
       json.writeStringField("unit", swing.unit());
-      spread("value", swing.counted(), DECIMALS);
-      number("net_at_low", swing.netAtLow(), CENTS);
-      number("net_at_high", swing.netAtHigh(), CENTS);
+      numbers.field("value", swing.counted());
+      money.field("net_at_low", swing.netAtLow());
+      money.field("net_at_high", swing.netAtHigh());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -136,13 +141,13 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("machine", time.machine());
       json.writeStringField("crop", time.crop());
-      number("hours_in_strips", time.stripHours(), DECIMALS);
-      number("hours_in_blocks", time.blockHours(), DECIMALS);
+      numbers.field("hours_in_strips", time.stripHours());
+      numbers.field("hours_in_blocks", time.blockHours());
       json.writeNumberField("times", field.trips(time));
       json.writeEndObject();
     }
     json.writeEndArray();
-    number("more_hours", strips.facts().moreHours(), DECIMALS);
+    numbers.field("more_hours", strips.facts().moreHours());
   }
 
   private void seed() throws IOException {
@@ -151,20 +156,18 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("product", seed.order().product());
       json.writeStringField("crop", seed.order().crop());
-      number("border_seeds", seed.borderSeeds(), 0);
-      number("centre_seeds", seed.centreSeeds(), 0);
-      number("headland_seeds", seed.headlandSeeds(), 0);
+      whole.field("border_seeds", seed.borderSeeds());
+      whole.field("centre_seeds", seed.centreSeeds());
+      whole.field("headland_seeds", seed.headlandSeeds());
       Long units = seed.order().units();
       BigDecimal cost = seed.cost();
-      optional("units", units == null ? OptionalDouble.empty() : OptionalDouble.of(units), 0);
-      optional(
-          "cost",
-          cost == null ? OptionalDouble.empty() : OptionalDouble.of(cost.doubleValue()),
-          CENTS);
+      whole.field("units", units == null ? OptionalDouble.empty() : OptionalDouble.of(units));
+      money.field(
+          "cost", cost == null ? OptionalDouble.empty() : OptionalDouble.of(cost.doubleValue()));
       json.writeEndObject();
     }
     json.writeEndArray();
-    number("more_seed", strips.facts().moreSeed(), CENTS);
+    money.field("more_seed", strips.facts().moreSeed());
   }
 
   private void rates() throws IOException {
@@ -173,35 +176,13 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("product", rate.product());
       json.writeStringField("unit", "seeds/" + rate.unit().per().symbol());
-      spread("pays_best", rate.economic(), 0);
-      number("yields_most", rate.response().agronomicOptimum(), 0);
-      number("least_tested", rate.response().leastTested(), 0);
-      number("most_tested", rate.response().mostTested(), 0);
+      whole.field("pays_best", rate.economic());
+      whole.field("yields_most", rate.response().agronomicOptimum());
+      whole.field("least_tested", rate.response().leastTested());
+      whole.field("most_tested", rate.response().mostTested());
       json.writeBooleanField("outside_trials", rate.isOutsideTrials());
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void spread(String name, Spread spread, int decimals) throws IOException {
-    json.writeObjectFieldStart(name);
-    number("low", spread.low(), decimals);
-    number("typical", spread.typical(), decimals);
-    number("high", spread.high(), decimals);
-    json.writeEndObject();
-  }
-
-  private void optional(String name, OptionalDouble value, int decimals) throws IOException {
-    if (value.isPresent()) {
-      number(name, value.getAsDouble(), decimals);
-    } else {
-      json.writeNullField(name);
-    }
-  }
-
-  private void number(String name, double value, int decimals) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(
-        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString());
   }
 }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 /** The command {@code convert}. */
 @Command(
     name = "convert",
+    resourceBundle = "org.lynchet.prescription.cli.FormatWords",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
@@ -48,14 +49,13 @@ final class ConvertCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "IN",
-      description =
-          "The file: .geojson, .shp, .csv, .kml, .kmz, .gpkg, .zip or .xml; a part of it behind #.")
+      description = "The file: ${bundle:formats.read}; a part of it behind #.")
   private String in;
 
   @Parameters(
       index = "1",
       paramLabel = "OUT",
-      description = "The new file: .shp, .geojson, .gpkg, .kml, or .zip for isoxml.")
+      description = "The new file: ${bundle:formats.written}, as the format is.")
   private Path out;
 
   @Option(

@@ -5,13 +5,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.lynchet.prescription.budget.StripBudget;
 import org.lynchet.prescription.fit.StripWidth;
+import org.lynchet.prescription.json.JsonNumbers;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
-import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.YieldForecast.CropYield;
 import org.lynchet.prescription.summary.SeedOrder;
 
@@ -23,10 +21,16 @@ public final class ComparisonJson {
 
   private final Comparison comparison;
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
+  private final JsonNumbers money;
+  private final JsonNumbers whole;
 
   private ComparisonJson(Comparison comparison, JsonGenerator json) {
     this.comparison = comparison;
     this.json = json;
+    this.numbers = JsonNumbers.shortest(json, DECIMALS);
+    this.money = JsonNumbers.shortest(json, CENTS);
+    this.whole = JsonNumbers.shortest(json, 0);
   }
 
   /** The JSON text. */
@@ -70,9 +74,9 @@ public final class ComparisonJson {
       json.writeStartObject();
       json.writeStringField("name", driver.name());
       json.writeStringField("best", driver.best());
-      number("best_mean", driver.bestMean(), DECIMALS);
+      numbers.field("best_mean", driver.bestMean());
       json.writeStringField("worst", driver.worst());
-      number("worst_mean", driver.worstMean(), DECIMALS);
+      numbers.field("worst_mean", driver.worstMean());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -83,18 +87,18 @@ public final class ComparisonJson {
     json.writeStartObject();
     json.writeNumberField("rank", comparison.rank(outcome));
     json.writeBooleanField("planned", candidate.planned());
-    number("heading_degrees", candidate.headingDegrees(), DECIMALS);
-    number("turned_degrees", candidate.turnDegrees(), DECIMALS);
+    numbers.field("heading_degrees", candidate.headingDegrees());
+    numbers.field("turned_degrees", candidate.turnDegrees());
     json.writeArrayFieldStart("strips");
     for (int i = 0; i < candidate.strips().size(); i++) {
       strip(candidate.strips().get(i), candidate.widths().get(i));
     }
     json.writeEndArray();
-    spread("land_equivalent_ratio", outcome.light().landEquivalentRatio(), DECIMALS);
+    numbers.field("land_equivalent_ratio", outcome.light().landEquivalentRatio());
     StripBudget budget = outcome.budget();
     if (budget != null) {
-      spread("net", budget.net(), CENTS);
-      spread("net_per_area", budget.netPer(comparison.area()), CENTS);
+      money.field("net", budget.net());
+      money.field("net_per_area", budget.netPer(comparison.area()));
     }
     crops(outcome);
     field(outcome.facts());
@@ -107,7 +111,7 @@ public final class ComparisonJson {
     json.writeStringField("planted_by", strip.plantedBy());
     json.writeNumberField("passes", strip.passes());
     json.writeNumberField("rows", width.rows());
-    number("width_m", width.widthMetres(), DECIMALS);
+    numbers.field("width_m", width.widthMetres());
     Border border = strip.border();
     json.writeNumberField("border_rows", border == null ? 0 : border.rows());
     json.writeBooleanField("border_left", border != null && border.sides().left());
@@ -120,19 +124,17 @@ public final class ComparisonJson {
     for (CropYield crop : outcome.light().crops()) {
       json.writeStartObject();
       json.writeStringField("crop", crop.crop());
-      number(
-          "strips_m2",
-          outcome.facts().stripSquareMetres().getOrDefault(crop.crop(), 0.0),
-          DECIMALS);
-      number("relative_absorbed", crop.relativeAbsorbed(), DECIMALS);
-      spread("relative_yield", crop.relativeYield(), DECIMALS);
+      numbers.field(
+          "strips_m2", outcome.facts().stripSquareMetres().getOrDefault(crop.crop(), 0.0));
+      numbers.field("relative_absorbed", crop.relativeAbsorbed());
+      numbers.field("relative_yield", crop.relativeYield());
       json.writeEndObject();
     }
     json.writeEndArray();
   }
 
   private void field(FieldFacts facts) throws IOException {
-    number("hours", facts.hours(), DECIMALS);
+    numbers.field("hours", facts.hours());
     json.writeNumberField("passes", facts.passes());
     json.writeNumberField("partial_passes", facts.partialPasses());
     json.writeArrayFieldStart("seed");
@@ -140,29 +142,12 @@ public final class ComparisonJson {
       json.writeStartObject();
       json.writeStringField("product", order.product());
       json.writeStringField("crop", order.crop());
-      number("seeds", Math.rint(order.seeds()), 0);
+      whole.field("seeds", Math.rint(order.seeds()));
       if (order.units() != null) {
         json.writeNumberField("units", order.units());
       }
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void spread(String name, Spread spread, int decimals) throws IOException {
-    json.writeObjectFieldStart(name);
-    number("low", spread.low(), decimals);
-    number("typical", spread.typical(), decimals);
-    number("high", spread.high(), decimals);
-    json.writeEndObject();
-  }
-
-  private void number(String name, double value, int decimals) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(
-        BigDecimal.valueOf(value)
-            .setScale(decimals, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString());
   }
 }

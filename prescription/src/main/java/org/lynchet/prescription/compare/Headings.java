@@ -2,13 +2,14 @@ package org.lynchet.prescription.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lynchet.prescription.defaults.Defaults;
 
 /** Lists the headings that are tried, as turns of the plan's AB line. */
 final class Headings {
   /** Headings within this of each other are the same: no row's light differs by what counts. */
   static final double SAME_DEGREES = 1;
 
-  private static final List<Double> ALWAYS = List.of(90.0, 0.0);
+  private static final List<Double> ALWAYS = Defaults.get().numbers("compare.headings-degrees");
 
   private Headings() {}
 

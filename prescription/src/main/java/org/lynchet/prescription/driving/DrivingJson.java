@@ -2,18 +2,20 @@ package org.lynchet.prescription.driving;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.List;
 import java.util.Locale;
 import org.lynchet.prescription.driving.LoadingChart.Misplanted;
+import org.lynchet.prescription.json.JsonNumbers;
 
 /** Writes the fields {@code driving} and {@code loading} of summary.json. */
 public final class DrivingJson {
+  private static final int DECIMALS = 4;
+
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
 
   private DrivingJson(JsonGenerator json) {
     this.json = json;
+    this.numbers = JsonNumbers.shortest(json, DECIMALS);
   }
 
   /**
@@ -47,13 +49,13 @@ public final class DrivingJson {
     json.writeStartObject();
     json.writeStringField("machine", one.machineName());
     json.writeStringField("crop", one.crop());
-    number("capacity_m2_per_h", one.capacitySquareMetresPerHour());
-    number("hours_at_capacity", one.hoursAtCapacity());
+    numbers.field("capacity_m2_per_h", one.capacitySquareMetresPerHour());
+    numbers.field("hours_at_capacity", one.hoursAtCapacity());
     totals(plan);
     passes(plan);
     json.writeArrayFieldStart("turn_widths_m");
     for (Turn turn : plan.turns()) {
-      json.writeNumber(rounded(turn.widthMetres()));
+      numbers.item(turn.widthMetres());
     }
     json.writeEndArray();
     json.writeArrayFieldStart("other_orders");
@@ -79,16 +81,16 @@ public final class DrivingJson {
 
   private void totals(DrivingPlan plan) throws IOException {
     json.writeStringField("order", plan.order().words());
-    number("in_row_m", plan.inRowMetres());
-    number("gaps_m", plan.gapMetres());
-    number("turning_m", plan.turningMetres());
+    numbers.field("in_row_m", plan.inRowMetres());
+    numbers.field("gaps_m", plan.gapMetres());
+    numbers.field("turning_m", plan.turningMetres());
     json.writeNumberField("turns", plan.turns().size());
     json.writeNumberField("loops", plan.loops());
-    number("in_row_h", plan.inRowHours());
-    number("gaps_h", plan.gapHours());
-    number("turning_h", plan.turningHours());
-    number("driving_h", plan.drivingHours());
-    number("share_in_row", plan.shareInRow());
+    numbers.field("in_row_h", plan.inRowHours());
+    numbers.field("gaps_h", plan.gapHours());
+    numbers.field("turning_h", plan.turningHours());
+    numbers.field("driving_h", plan.drivingHours());
+    numbers.field("share_in_row", plan.shareInRow());
   }
 
   private void write(PlanterDriving one, Loading loading) throws IOException {
@@ -98,7 +100,7 @@ public final class DrivingJson {
     chart(loading.chosen());
     if (loading.headlandProduct() != null && loading.chosen().isUsable()) {
       json.writeStringField("headland_product", loading.headlandProduct());
-      integers(
+      numbers.field(
           "row_units_to_change_for_headland",
           Loading.unitsUnlike(loading.headlandProduct(), loading.chosen().chart()));
     }
@@ -129,7 +131,7 @@ public final class DrivingJson {
     }
     passes(charted.plan());
     json.writeNumberField("loops", charted.plan().loops());
-    number("turning_m", charted.plan().turningMetres());
+    numbers.field("turning_m", charted.plan().turningMetres());
     json.writeArrayFieldStart("row_units");
     for (String product : chart.products()) {
       json.writeString(product);
@@ -140,32 +142,12 @@ public final class DrivingJson {
       json.writeStartObject();
       json.writeNumberField("pass", rows.pass());
       json.writeNumberField("strip", rows.strip());
-      integers("row_units", rows.units());
+      numbers.field("row_units", rows.units());
       json.writeStringField("planned", rows.wanted());
       json.writeStringField("loaded", rows.loaded());
-      number("row_length_m", rows.rowMetres());
+      numbers.field("row_length_m", rows.rowMetres());
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  private void integers(String name, List<Integer> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (int value : values) {
-      json.writeNumber(value);
-    }
-    json.writeEndArray();
-  }
-
-  private void number(String name, double value) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(rounded(value));
-  }
-
-  private static String rounded(double value) {
-    return BigDecimal.valueOf(value)
-        .setScale(4, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

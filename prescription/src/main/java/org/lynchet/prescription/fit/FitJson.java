@@ -5,18 +5,19 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.List;
+import org.lynchet.prescription.json.JsonNumbers;
 
 /** Writes candidates as JSON: those that fit by rank, then the others. */
 public final class FitJson {
   private static final int SCHEMA_VERSION = 1;
+  private static final int DECIMALS = 6;
 
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
 
   private FitJson(JsonGenerator json) {
     this.json = json;
+    this.numbers = JsonNumbers.shortest(json, DECIMALS);
   }
 
   /** The JSON text. */
@@ -35,7 +36,7 @@ public final class FitJson {
     json.writeStartObject();
     json.writeNumberField("schemaVersion", SCHEMA_VERSION);
     json.writeBooleanField("complete", fit.complete());
-    number("widest_strip_tried_m", fit.widestTriedMetres());
+    numbers.field("widest_strip_tried_m", fit.widestTriedMetres());
     json.writeArrayFieldStart("candidates");
     for (int i = 0; i < fit.candidates().size(); i++) {
       write(i + 1, fit.candidates().get(i));
@@ -49,7 +50,7 @@ public final class FitJson {
     json.writeNumberField("rank", rank);
     json.writeBooleanField("fits", candidate.fits());
     json.writeBooleanField("planned", candidate.planned());
-    number("period_m", candidate.periodMetres());
+    numbers.field("period_m", candidate.periodMetres());
     json.writeBooleanField("equal_widths", candidate.equalWidths());
     json.writeBooleanField("period_is_whole_booms", candidate.wholeBooms());
     json.writeArrayFieldStart("strips");
@@ -58,9 +59,9 @@ public final class FitJson {
       json.writeStringField("crop", strip.crop());
       json.writeNumberField("passes", strip.passes());
       json.writeNumberField("rows", strip.rows());
-      number("width_m", strip.widthMetres());
-      number("border_row_share", strip.borderRowShare());
-      number("share", strip.share());
+      numbers.field("width_m", strip.widthMetres());
+      numbers.field("border_row_share", strip.borderRowShare());
+      numbers.field("share", strip.share());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -77,35 +78,20 @@ public final class FitJson {
     json.writeEndObject();
   }
 
-  private void integers(String name, List<Integer> values) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (int value : values) {
-      json.writeNumber(value);
-    }
-    json.writeEndArray();
-  }
-
   private void write(MachineFit machine) throws IOException {
     json.writeStartObject();
     json.writeStringField("machine", machine.machine());
     json.writeStringField("crop", machine.crop());
     json.writeNumberField("passes", machine.passes());
-    number("mismatch_mm_per_pass", machine.mismatchMillimetresPerPass());
-    integers("rows_per_pass", machine.rowsPerPass());
+    numbers.field("mismatch_mm_per_pass", machine.mismatchMillimetresPerPass());
+    numbers.field("rows_per_pass", machine.rowsPerPass());
     json.writeNumberField("rows_left_over", machine.rowsLeftOver());
-    integers("open_sections", machine.openSections());
+    numbers.field("open_sections", machine.openSections());
     json.writeNumberField("shut_sections_over_other_crop", machine.shutOverOther());
     json.writeNumberField("wheels", machine.wheels());
     json.writeNumberField("wheels_on_rows", machine.wheelsOnRows());
     json.writeNumberField("wheels_in_other_crop", machine.wheelsInOtherCrop());
     json.writeBooleanField("fits", machine.fits());
     json.writeEndObject();
-  }
-
-  private void number(String name, double value) throws IOException {
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
-    json.writeFieldName(name);
-    json.writeNumber(rounded.toPlainString());
   }
 }

@@ -26,4 +26,9 @@ public final class InputTable {
     faults.throwIfAny();
     return table.orElseThrow();
   }
+
+  /** How the names of files end that can be read, as a list in words. */
+  public static String endings() {
+    return InputTables.endings();
+  }
 }

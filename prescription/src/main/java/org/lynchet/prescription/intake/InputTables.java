@@ -98,13 +98,16 @@ final class InputTables {
         : TaskData.FORMAT.readEndings().contains(ending);
   }
 
-  private static String endings() {
-    Set<String> all = new LinkedHashSet<>();
+  /** How the names of files end that can be read, as a list in words. */
+  static String endings() {
+    Set<String> plain = new LinkedHashSet<>();
     for (Format format : Format.values()) {
-      all.addAll(format.file().readEndings());
+      plain.addAll(format.file().readEndings());
     }
-    all.add(CSV);
-    return String.join(", ", all) + " (a .zip of a shapefile or of task data, .xml of task data)";
+    TaskData.FORMAT.readEndings().forEach(plain::remove);
+    plain.add(CSV);
+    return String.join(", ", plain)
+        + ", .zip (of a shapefile or of task data) or .xml (of task data)";
   }
 
   /** The place of a file, if there is such a file; else a fault is added. */

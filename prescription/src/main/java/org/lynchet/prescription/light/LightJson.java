@@ -5,12 +5,12 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import org.lynchet.prescription.json.JsonNumbers;
 
 /** Writes the light of rows as JSON, one period of the pattern, rows left to right. */
 public final class LightJson {
   private static final int SCHEMA_VERSION = 1;
+  private static final int DECIMALS = 4;
 
   private LightJson() {}
 
@@ -35,18 +35,14 @@ public final class LightJson {
 
   private static void write(RowLight light, JsonGenerator json) throws IOException {
     CanopyRow row = light.row();
+    JsonNumbers numbers = JsonNumbers.padded(json, DECIMALS);
     json.writeStartObject();
     json.writeNumberField("strip", row.strip());
     json.writeStringField("crop", row.crop());
     json.writeNumberField("row", row.row());
-    number("offset_m", row.offsetMetres(), json);
-    number("relative_incident", light.relativeIncident(), json);
-    number("relative_absorbed", light.relativeAbsorbed(), json);
+    numbers.field("offset_m", row.offsetMetres());
+    numbers.field("relative_incident", light.relativeIncident());
+    numbers.field("relative_absorbed", light.relativeAbsorbed());
     json.writeEndObject();
-  }
-
-  private static void number(String name, double value, JsonGenerator json) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).toPlainString());
   }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
 import org.lynchet.prescription.plan.Plan;
@@ -19,21 +19,18 @@ import org.lynchet.prescription.quantity.Length;
  * Finds how the canopy of a product grows: as the plan says, else as the defaults of its crop do.
  */
 final class PlanCanopies {
-  /** The year of a plan without a date: any will do. */
-  private static final int SOME_YEAR = 2025;
-
   private static final int HALF_A_YEAR_IN_MONTHS = 6;
   private static final int LONGEST_SEASON_DAYS = 366;
   private static final PlannedCanopy NOTHING = new PlannedCanopy(null, null, null, null, null);
 
   private final Plan plan;
-  private final ForecastDefaults defaults;
+  private final Defaults defaults;
   private final boolean south;
   private final Faults faults;
   private final Map<String, Optional<CanopyTraits>> found = new LinkedHashMap<>();
   private final Set<String> refused = new HashSet<>();
 
-  PlanCanopies(Plan plan, ForecastDefaults defaults, boolean south, Faults faults) {
+  PlanCanopies(Plan plan, Defaults defaults, boolean south, Faults faults) {
     this.plan = plan;
     this.defaults = defaults;
     this.south = south;
@@ -97,7 +94,7 @@ final class PlanCanopies {
     LocalDate date = plan.date();
     LocalDate inNorth =
         MonthDay.parse("--" + defaults.text(key + "planting"))
-            .atYear(date == null ? SOME_YEAR : date.getYear());
+            .atYear(date == null ? defaults.whole("forecast.year") : date.getYear());
     return south ? inNorth.plusMonths(HALF_A_YEAR_IN_MONTHS) : inNorth;
   }
 

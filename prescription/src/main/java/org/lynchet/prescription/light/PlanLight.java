@@ -5,7 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.Plan;
@@ -52,7 +52,7 @@ public final class PlanLight {
     if (!isStraight(plan, faults)) {
       faults.throwIfAny();
     }
-    ForecastDefaults defaults = ForecastDefaults.read();
+    Defaults defaults = Defaults.get();
     Position place = place(plan.guidance().line());
     double latitude = place.latitudeDegrees();
     if (Math.abs(latitude) > LightRequest.GREATEST_LATITUDE) {
@@ -96,7 +96,7 @@ public final class PlanLight {
     return true;
   }
 
-  private static List<Double> clearness(Plan plan, ForecastDefaults defaults, boolean south) {
+  private static List<Double> clearness(Plan plan, Defaults defaults, boolean south) {
     if (!plan.forecast().clearness().isEmpty()) {
       return plan.forecast().clearness();
     }

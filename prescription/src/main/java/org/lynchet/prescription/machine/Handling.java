@@ -1,6 +1,7 @@
 package org.lynchet.prescription.machine;
 
 import java.io.Serializable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.Speed;
@@ -20,26 +21,21 @@ import org.lynchet.prescription.quantity.TimeUnit;
 public record Handling(Speed speed, double efficiency, Time turnTime, Length turnRadius)
     implements Serializable {
 
-  /** A row-crop planter: 5 mph, 65 %, 20 s and 20 ft: common practice, no source. */
-  public static final Handling PLANTER = at(5);
+  /** A row-crop planter, by the defaults {@code driving.planter}. */
+  public static final Handling PLANTER = ofDefaults("driving.planter.");
 
-  /**
-   * A boom sprayer: 6.5 mph and 65 %, typical in ASAE D497 (from memory), 20 s and 20 ft: common
-   * practice, no source.
-   */
-  public static final Handling SPRAYER = at(6.5);
+  /** A boom sprayer, by the defaults {@code driving.sprayer}. */
+  public static final Handling SPRAYER = ofDefaults("driving.sprayer.");
 
-  /**
-   * A combine: 3 mph and 65 %, typical in ASAE D497 (from memory), 20 s and 20 ft: common practice,
-   * no source.
-   */
-  public static final Handling COMBINE = at(3);
+  /** A combine, by the defaults {@code driving.combine}. */
+  public static final Handling COMBINE = ofDefaults("driving.combine.");
 
-  private static Handling at(double milesPerHour) {
+  private static Handling ofDefaults(String folder) {
+    Defaults defaults = Defaults.get();
     return new Handling(
-        new Speed(milesPerHour, SpeedUnit.MILE_PER_HOUR),
-        0.65,
-        new Time(20, TimeUnit.SECOND),
-        new Length(20, LengthUnit.FOOT));
+        new Speed(defaults.number(folder + "speed-miles-per-hour"), SpeedUnit.MILE_PER_HOUR),
+        defaults.number(folder + "efficiency"),
+        new Time(defaults.number(folder + "turn-time-seconds"), TimeUnit.SECOND),
+        new Length(defaults.number(folder + "turn-radius-feet"), LengthUnit.FOOT));
   }
 }

@@ -2,16 +2,22 @@ package org.lynchet.prescription.placement;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import org.lynchet.prescription.json.JsonNumbers;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 
 /** Writes the field {@code placement} of summary.json. */
 public final class PlacementJson {
+  private static final int DECIMALS = 4;
+  private static final int DEGREE_DECIMALS = 9;
+
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
+  private final JsonNumbers degrees;
 
   private PlacementJson(JsonGenerator json) {
     this.json = json;
+    this.numbers = JsonNumbers.shortest(json, DECIMALS);
+    this.degrees = JsonNumbers.shortest(json, DEGREE_DECIMALS);
   }
 
   /**
@@ -30,28 +36,28 @@ public final class PlacementJson {
     json.writeObjectFieldStart("placement");
     json.writeNumberField("headings_tried", result.headings());
     json.writeNumberField("placements_tried", result.placements());
-    number("turned_degrees", chosen.turnDegrees());
-    number("moved_right_m", chosen.shiftMetres());
+    numbers.field("turned_degrees", chosen.turnDegrees());
+    numbers.field("moved_right_m", chosen.shiftMetres());
     json.writeObjectFieldStart("ab_line");
     position("a", result.a());
     position("b", result.b());
-    number("heading_degrees", Math.rint(result.frame().headingDegrees() * 1e4) / 1e4 % 360);
+    numbers.field("heading_degrees", Math.rint(result.frame().headingDegrees() * 1e4) / 1e4 % 360);
     json.writeEndObject();
     json.writeArrayFieldStart("terms");
     for (Term term : Term.values()) {
       json.writeStartObject();
       json.writeStringField("term", term.key());
       json.writeStringField("unit", term.isArea() ? "m2" : "count");
-      number("weight_m2", term.weight(result.weights()));
-      number("fixed", term.amount(fixed.terms()));
-      number("fixed_cost_m2", term.costSquareMetres(fixed.terms(), result.weights()));
-      number("chosen", term.amount(chosen.terms()));
-      number("chosen_cost_m2", term.costSquareMetres(chosen.terms(), result.weights()));
+      numbers.field("weight_m2", term.weight(result.weights()));
+      numbers.field("fixed", term.amount(fixed.terms()));
+      numbers.field("fixed_cost_m2", term.costSquareMetres(fixed.terms(), result.weights()));
+      numbers.field("chosen", term.amount(chosen.terms()));
+      numbers.field("chosen_cost_m2", term.costSquareMetres(chosen.terms(), result.weights()));
       json.writeEndObject();
     }
     json.writeEndArray();
-    number("fixed_cost_m2", fixed.costSquareMetres());
-    number("chosen_cost_m2", chosen.costSquareMetres());
+    numbers.field("fixed_cost_m2", fixed.costSquareMetres());
+    numbers.field("chosen_cost_m2", chosen.costSquareMetres());
     crops(result);
     json.writeEndObject();
   }
@@ -61,9 +67,9 @@ public final class PlacementJson {
     for (String crop : result.wantedShares().keySet()) {
       json.writeStartObject();
       json.writeStringField("crop", crop);
-      number("wanted_share", result.wantedShares().getOrDefault(crop, 0.0));
-      number("fixed_share", result.fixed().share(crop));
-      number("chosen_share", result.chosen().share(crop));
+      numbers.field("wanted_share", result.wantedShares().getOrDefault(crop, 0.0));
+      numbers.field("fixed_share", result.fixed().share(crop));
+      numbers.field("chosen_share", result.chosen().share(crop));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -71,20 +77,8 @@ public final class PlacementJson {
 
   private void position(String name, Position position) throws IOException {
     json.writeArrayFieldStart(name);
-    json.writeNumber(rounded(position.longitudeDegrees(), 9));
-    json.writeNumber(rounded(position.latitudeDegrees(), 9));
+    degrees.item(position.longitudeDegrees());
+    degrees.item(position.latitudeDegrees());
     json.writeEndArray();
-  }
-
-  private void number(String name, double value) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(rounded(value, 4));
-  }
-
-  private static String rounded(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

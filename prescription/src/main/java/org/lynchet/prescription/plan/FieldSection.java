@@ -1,6 +1,7 @@
 package org.lynchet.prescription.plan;
 
 import java.util.Optional;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.plan.PlannedField.ManagementZoneMap;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.quantity.Area;
@@ -8,7 +9,8 @@ import org.lynchet.prescription.quantity.AreaUnit;
 
 /** Reads the section {@code field}. */
 final class FieldSection {
-  private static final Area MINIMUM_PIECE = new Area(10, AreaUnit.SQUARE_METRE);
+  private static final Area MINIMUM_PIECE =
+      new Area(Defaults.get().number("field.minimum-piece-square-metres"), AreaUnit.SQUARE_METRE);
 
   private FieldSection() {}
 

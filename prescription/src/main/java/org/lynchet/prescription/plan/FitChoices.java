@@ -1,6 +1,7 @@
 package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 
@@ -12,7 +13,9 @@ import org.lynchet.prescription.quantity.LengthUnit;
  */
 public record FitChoices(Length maxStripWidth, Length tolerance) implements Serializable {
 
-  /** At most 120 ft, and 2 in a pass. */
+  /** The defaults {@code fit}. */
   public static final FitChoices DEFAULT =
-      new FitChoices(new Length(120, LengthUnit.FOOT), new Length(2, LengthUnit.INCH));
+      new FitChoices(
+          new Length(Defaults.get().number("fit.max-strip-width-feet"), LengthUnit.FOOT),
+          new Length(Defaults.get().number("fit.tolerance-inches"), LengthUnit.INCH));
 }

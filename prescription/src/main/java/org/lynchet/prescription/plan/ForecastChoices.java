@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.quantity.Time;
@@ -30,9 +32,14 @@ public record ForecastChoices(
     Map<String, Spread> responses)
     implements Serializable {
 
-  /** A normal season and nothing else told. */
+  /** The season of the defaults {@code forecast}, and nothing else told. */
   public static final ForecastChoices DEFAULT =
-      new ForecastChoices(Season.NORMAL, List.of(), null, Map.of(), Map.of());
+      new ForecastChoices(
+          Season.valueOf(Defaults.get().text("forecast.season").toUpperCase(Locale.ROOT)),
+          List.of(),
+          null,
+          Map.of(),
+          Map.of());
 
   /** Copies lists and maps, keeping their order. */
   public ForecastChoices {

@@ -27,7 +27,8 @@ final class ForecastSection {
   }
 
   private static Optional<ForecastChoices> choices(KeyReader keys) {
-    Season season = keys.find("season", WordText.oneOf(Season.class)).orElse(Season.NORMAL);
+    Season season =
+        keys.find("season", WordText.oneOf(Season.class)).orElse(ForecastChoices.DEFAULT.season());
     List<Double> clearness = keys.find("clearness", ForecastSection::clearness).orElse(List.of());
     Optional<Time> step = keys.find("step", QuantityText.STEP);
     Map<String, PlannedCanopy> canopies =

@@ -1,10 +1,11 @@
 package org.lynchet.prescription.plan;
 
 import java.util.Optional;
+import org.lynchet.prescription.defaults.Defaults;
 
 /** Reads the section {@code headland}. */
 final class HeadlandSection {
-  private static final double END_ANGLE = 30;
+  private static final double END_ANGLE = Defaults.get().number("headland.end-angle-degrees");
   private static final String ANGLES = "degrees, more than 0 and less than 90";
 
   /** Where the headland lies. */

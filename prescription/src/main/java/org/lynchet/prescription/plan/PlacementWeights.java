@@ -1,6 +1,7 @@
 package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 
@@ -18,15 +19,16 @@ public record PlacementWeights(
     double partialPass, double pointRows, double headland, double cropShares, Area piece, Area turn)
     implements Serializable {
 
-  /**
-   * An area in partial passes and one of point rows count whole, since in both the planter works on
-   * less than its width; were point rows to count half, rectangular fields would be planted at a
-   * slant to their sides. An area of headland counts by a fifth, one of another crop than wanted
-   * whole. A piece counts as 50 m2 and a turn as 100 m2, what a planter of 30 ft covers at 5 mph in
-   * 2.4 s and 4.9 s; were turns to count much less, long fields would be planted across. These are
-   * choices, without a source.
-   */
-  public static final PlacementWeights DEFAULT =
-      new PlacementWeights(
-          1, 1, 0.2, 1, new Area(50, AreaUnit.SQUARE_METRE), new Area(100, AreaUnit.SQUARE_METRE));
+  /** The defaults {@code placement}. */
+  public static final PlacementWeights DEFAULT = ofDefaults(Defaults.get());
+
+  private static PlacementWeights ofDefaults(Defaults defaults) {
+    return new PlacementWeights(
+        defaults.number("placement.partial-pass"),
+        defaults.number("placement.point-rows"),
+        defaults.number("placement.headland"),
+        defaults.number("placement.crop-shares"),
+        new Area(defaults.number("placement.piece-square-metres"), AreaUnit.SQUARE_METRE),
+        new Area(defaults.number("placement.turn-square-metres"), AreaUnit.SQUARE_METRE));
+  }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.GrainYield;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
@@ -31,9 +32,16 @@ public record PlannedBudget(
     Map<String, List<TrialPlot>> seedingTrials)
     implements Serializable {
 
-  /** Nothing told; what the file of defaults has for a budget. */
+  /** Nothing told: the defaults {@code budget}. */
   public static final PlannedBudget NONE =
-      new PlannedBudget("USD", Map.of(), Map.of(), null, 1, List.of(), Map.of());
+      new PlannedBudget(
+          Defaults.get().text("budget.currency"),
+          Map.of(),
+          Map.of(),
+          null,
+          Defaults.get().whole("budget.sprayings"),
+          List.of(),
+          Map.of());
 
   /** Copies maps and lists, keeping their order. */
   public PlannedBudget {

@@ -3,9 +3,12 @@ package org.lynchet.prescription.plan;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.lynchet.prescription.defaults.Defaults;
 
 /** Reads the section {@code products}. */
 final class ProductSection {
+  private static final double RESERVE = Defaults.get().number("products.reserve");
+
   private final ProductCrops productCrops;
 
   ProductSection(ProductCrops productCrops) {
@@ -31,7 +34,7 @@ final class ProductSection {
           "above 0 %, at most 100 %",
           "write what the seed tag says");
     }
-    double reserve = keys.find("reserve", QuantityText.SHARE).orElse(0.0);
+    double reserve = keys.find("reserve", QuantityText.SHARE).orElse(RESERVE);
     return crop.map(
         c -> new Product(name, c, perUnit.orElse(null), germination.orElse(null), reserve));
   }

@@ -3,8 +3,8 @@ package org.lynchet.prescription.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.lynchet.prescription.defaults.ForecastDefaults;
-import org.lynchet.prescription.defaults.ForecastDefaults.Sourced;
+import org.lynchet.prescription.defaults.Defaults;
+import org.lynchet.prescription.defaults.Defaults.Sourced;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
@@ -24,7 +24,7 @@ final class Assumptions {
       "the plan, else common practice, no source (ASAE D497 from memory)";
 
   private final Plan plan;
-  private final ForecastDefaults defaults = ForecastDefaults.read();
+  private final Defaults defaults = Defaults.get();
   private final List<Assumption> all = new ArrayList<>();
 
   private Assumptions(Plan plan) {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lynchet.prescription.defaults.ForecastDefaults;
-import org.lynchet.prescription.defaults.ForecastDefaults.Sourced;
+import org.lynchet.prescription.defaults.Defaults;
+import org.lynchet.prescription.defaults.Defaults.Sourced;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
@@ -27,15 +27,15 @@ final class CanopyAssumptions {
   private static final String SHORT = "short-stature-height-metres";
 
   private final Plan plan;
-  private final ForecastDefaults defaults;
+  private final Defaults defaults;
   private final List<Assumption> all = new ArrayList<>();
 
-  private CanopyAssumptions(Plan plan, ForecastDefaults defaults) {
+  private CanopyAssumptions(Plan plan, Defaults defaults) {
     this.plan = plan;
     this.defaults = defaults;
   }
 
-  static List<Assumption> of(Plan plan, ForecastDefaults defaults) {
+  static List<Assumption> of(Plan plan, Defaults defaults) {
     CanopyAssumptions canopies = new CanopyAssumptions(plan, defaults);
     List<String> crops = plan.strips().stream().map(PlannedStrip::crop).distinct().toList();
     crops.forEach(canopies::addCrop);

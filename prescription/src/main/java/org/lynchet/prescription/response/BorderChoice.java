@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.light.CanopyRow;
 import org.lynchet.prescription.light.CanopyTraits;
 import org.lynchet.prescription.light.Compass;
@@ -14,16 +15,17 @@ import org.lynchet.prescription.response.BorderAdvice.Proposal;
 import org.lynchet.prescription.response.BorderAdvice.Side;
 
 /**
- * Tries a short-stature product on 0 to 4 border rows of each side of a tall strip.
+ * Tries a short-stature product on border rows of each side of a tall strip, from none to as many
+ * as the defaults {@code border} say.
  *
  * <p>It starts from strips without border rows: every row of a tall strip is as tall as its
- * tallest. Rows are chosen by what they do for the land equivalent ratio in a typical year; less
- * than a thousandth is not worth a second product.
+ * tallest. Rows are chosen by what they do for the land equivalent ratio in a typical year; too
+ * small a gain is not worth a second product.
  */
 public final class BorderChoice {
-  private static final int MOST_ROWS = 4;
-  private static final double WORTH_IT = 0.001;
-  private static final double MOST_OF = 0.8;
+  private static final int MOST_ROWS = Defaults.get().whole("border.most-rows-tried");
+  private static final double WORTH_IT = Defaults.get().number("border.least-gain");
+  private static final double MOST_OF = Defaults.get().number("border.share-of-largest-gain");
 
   private final LightRequest bare;
   private final Responses responses;

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.LightRequest;
@@ -56,7 +56,7 @@ public record PlanForecast(Plan plan, LightResult light, YieldForecast yields, R
    */
   public List<BorderAdvice> borderAdvice() {
     List<BorderAdvice> all = new ArrayList<>();
-    for (ShortHeights.OfStrip strip : ShortHeights.of(light.request(), ForecastDefaults.read())) {
+    for (ShortHeights.OfStrip strip : ShortHeights.of(light.request(), Defaults.get())) {
       BorderChoice.find(light.request(), responses, strip.strip(), strip.metres())
           .ifPresent(all::add);
     }

@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
@@ -33,7 +33,7 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
    * @throws RejectedException if a crop has no response in the plan and no default
    */
   public static Responses of(Plan plan) throws RejectedException {
-    ForecastDefaults defaults = ForecastDefaults.read();
+    Defaults defaults = Defaults.get();
     Faults faults = new Faults();
     Spread kept = kept(defaults, plan.forecast().season());
     Map<String, Response> byCrop = new LinkedHashMap<>();
@@ -57,11 +57,11 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
     return new Responses(byCrop);
   }
 
-  private static Spread kept(ForecastDefaults defaults, Season season) {
+  private static Spread kept(Defaults defaults, Season season) {
     return range(defaults, "season." + season.name().toLowerCase(Locale.ROOT));
   }
 
-  private static Spread range(ForecastDefaults defaults, String key) {
+  private static Spread range(Defaults defaults, String key) {
     return new Spread(
         defaults.number(key + ".low"),
         defaults.number(key + ".typical"),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.light.CanopyRow;
 import org.lynchet.prescription.light.CanopyTraits;
 import org.lynchet.prescription.light.LightRequest;
@@ -22,7 +22,7 @@ final class ShortHeights {
 
   private ShortHeights() {}
 
-  static List<OfStrip> of(LightRequest request, ForecastDefaults defaults) {
+  static List<OfStrip> of(LightRequest request, Defaults defaults) {
     TreeMap<Integer, NavigableSet<Double>> heights = new TreeMap<>();
     TreeMap<Integer, String> crops = new TreeMap<>();
     for (CanopyRow row : request.rows()) {

@@ -1,7 +1,7 @@
 package org.lynchet.prescription.summary;
 
 import org.jspecify.annotations.Nullable;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.plan.Product;
 
 /**
@@ -24,9 +24,8 @@ final class SeedUnits {
     if (product != null && product.seedsPerUnit() != null) {
       return product.seedsPerUnit();
     }
-    ForecastDefaults defaults = ForecastDefaults.read();
     String key = "seeds-per-unit." + crop;
-    return defaults.has(key) ? (int) defaults.number(key) : null;
+    return Defaults.get().has(key) ? Integer.valueOf(Defaults.get().whole(key)) : null;
   }
 
   /** Whole units that hold the seeds and the reserve. */

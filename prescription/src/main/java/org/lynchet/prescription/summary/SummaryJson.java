@@ -7,13 +7,12 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.geometry.guidance.CurveDirections;
 import org.lynchet.prescription.driving.DrivingJson;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.json.JsonNumbers;
 import org.lynchet.prescription.placement.PlacementJson;
 import org.lynchet.prescription.placement.PlacementResult;
 
@@ -22,10 +21,14 @@ public final class SummaryJson {
   /** The version of the form; it rises when a name changes its meaning or goes. */
   public static final int SCHEMA_VERSION = 1;
 
+  private static final int DECIMALS = 4;
+
   private final JsonGenerator json;
+  private final JsonNumbers numbers;
 
   private SummaryJson(JsonGenerator json) {
     this.json = json;
+    this.numbers = JsonNumbers.shortest(json, DECIMALS);
   }
 
   /**
@@ -77,16 +80,16 @@ public final class SummaryJson {
 
   private void write(Summary summary, List<WrittenFile> files) throws IOException {
     json.writeStringField("field", summary.field());
-    number("area_m2", summary.areaSquareMetres());
-    number("waterways_m2", summary.waterwaySquareMetres());
+    numbers.field("area_m2", summary.areaSquareMetres());
+    numbers.field("waterways_m2", summary.waterwaySquareMetres());
     CurveDirections curve = summary.curve();
     if (curve == null) {
-      number("ab_line_heading_degrees", summary.headingDegrees());
+      numbers.field("ab_line_heading_degrees", summary.headingDegrees());
     } else {
       json.writeObjectFieldStart("curve");
-      number("length_m", curve.lengthMetres());
-      number("first_heading_degrees", curve.firstHeadingDegrees());
-      number("last_heading_degrees", curve.lastHeadingDegrees());
+      numbers.field("length_m", curve.lengthMetres());
+      numbers.field("first_heading_degrees", curve.firstHeadingDegrees());
+      numbers.field("last_heading_degrees", curve.lastHeadingDegrees());
       json.writeEndObject();
     }
     json.writeArrayFieldStart("crops");
@@ -106,11 +109,11 @@ public final class SummaryJson {
     json.writeEndArray();
     json.writeObjectFieldStart("partial_passes");
     json.writeNumberField("count", summary.partialPasses());
-    number("area_m2", summary.partialSquareMetres());
+    numbers.field("area_m2", summary.partialSquareMetres());
     json.writeEndObject();
     json.writeObjectFieldStart("small_pieces");
     json.writeNumberField("joined", summary.joinedPieces().joined());
-    number("joined_m2", summary.joinedPieces().joinedSquareMetres());
+    numbers.field("joined_m2", summary.joinedPieces().joinedSquareMetres());
     json.writeNumberField("kept", summary.joinedPieces().kept());
     json.writeEndObject();
     DrivingJson.write(summary.driving(), json);
@@ -132,12 +135,12 @@ public final class SummaryJson {
   private void write(CropTotal crop) throws IOException {
     json.writeStartObject();
     json.writeStringField("crop", crop.crop());
-    number("area_m2", crop.areaSquareMetres());
+    numbers.field("area_m2", crop.areaSquareMetres());
     json.writeNumberField("strips", crop.strips());
     json.writeNumberField("passes", crop.passes());
     json.writeNumberField("partial_passes", crop.partialPasses());
     json.writeNumberField("rows", crop.rows());
-    number("row_length_m", crop.rowLengthMetres());
+    numbers.field("row_length_m", crop.rowLengthMetres());
     json.writeEndObject();
   }
 
@@ -150,10 +153,10 @@ public final class SummaryJson {
     if (managementZone != null) {
       json.writeStringField("management_zone", managementZone);
     }
-    number("rate", zone.rate().seeds());
+    numbers.field("rate", zone.rate().seeds());
     json.writeStringField("rate_unit", zone.rate().unit());
-    number("area_m2", zone.areaSquareMetres());
-    number("seeds", zone.seeds());
+    numbers.field("area_m2", zone.areaSquareMetres());
+    numbers.field("seeds", zone.seeds());
     json.writeEndObject();
   }
 
@@ -161,9 +164,9 @@ public final class SummaryJson {
     json.writeStartObject();
     json.writeStringField("product", order.product());
     json.writeStringField("crop", order.crop());
-    number("area_m2", order.areaSquareMetres());
-    number("seeds", order.seeds());
-    number("reserve", order.reserve());
+    numbers.field("area_m2", order.areaSquareMetres());
+    numbers.field("seeds", order.seeds());
+    numbers.field("reserve", order.reserve());
     numberOrNull("seeds_per_unit", order.seedsPerUnit());
     numberOrNull("units", order.units());
     numberOrNull("germinating_seeds", order.germinating());
@@ -174,14 +177,7 @@ public final class SummaryJson {
     if (value == null) {
       json.writeNullField(name);
     } else {
-      number(name, value.doubleValue());
+      numbers.field(name, value.doubleValue());
     }
-  }
-
-  private void number(String name, double value) throws IOException {
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
-    json.writeFieldName(name);
-    json.writeNumber(rounded.toPlainString());
   }
 }

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.CanopyRow;
@@ -21,7 +22,6 @@ import org.lynchet.prescription.response.PlanForecast;
 /** Writes a forecast's light as files: light.csv and charts. */
 public final class LightFiles {
   private static final int MOST_DATES = 3;
-  private static final double[] SHARES = {0.4, 0.6, 0.8};
 
   private final PlanForecast forecast;
   private final FolderFiles files;
@@ -94,7 +94,7 @@ public final class LightFiles {
     CanopyTraits season = season(request);
     long days = season.maturity().toEpochDay() - season.planting().toEpochDay();
     List<LocalDate> dates = new ArrayList<>();
-    for (double share : SHARES) {
+    for (double share : Defaults.get().numbers("forecast.shade-days")) {
       dates.add(season.planting().plusDays(Math.round(share * days)));
     }
     return dates;

@@ -17,7 +17,7 @@ import org.lynchet.prescription.compare.ComparedMoney;
 import org.lynchet.prescription.compare.Comparison;
 import org.lynchet.prescription.compare.PlanComparison;
 import org.lynchet.prescription.compare.Progress;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.plan.CompareChoices;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
@@ -128,7 +128,7 @@ class ReportPageTest {
   @Test
   void everyDefaultOfTheCropsIsThereWithItsSource() {
     String words = page.getDocumentElement().getTextContent();
-    assertThat(ForecastDefaults.read().all())
+    assertThat(Defaults.get().all())
         .filteredOn(
             value ->
                 value

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.lynchet.prescription.defaults.ForecastDefaults;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.light.CanopyRow;
 import org.lynchet.prescription.light.CanopyTraits;
 import org.lynchet.prescription.light.LightRequest;
@@ -29,7 +29,7 @@ class TrialTableTest {
   private static final Path DOCUMENT = Path.of("LIGHT-AND-YIELD.md");
   private static final double ROW = 0.762;
 
-  private final ForecastDefaults defaults = ForecastDefaults.read();
+  private final Defaults defaults = Defaults.get();
 
   @Test
   void documentHasTheTableThatComesOut() throws IOException {
