@@ -1,10 +1,7 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToIntFunction;
 import org.lynchet.geometry.guidance.Guidance;
 
@@ -26,22 +23,38 @@ final class PieceFinder {
    * @param groupOf the group of a cell, a small number such as that of its pass
    */
   List<Piece> find(ToIntFunction<Cell> groupOf) {
-    int[] groups = cells.stream().mapToInt(groupOf).toArray();
+    int[] groups = new int[cells.size()];
+    for (int i = 0; i < groups.length; i++) {
+      groups[i] = groupOf.applyAsInt(cells.get(i));
+    }
     int[] root = roots(groups);
-    Map<Integer, List<Integer>> members = new LinkedHashMap<>();
+    int[] pieceOf = new int[groups.length];
+    List<List<Integer>> members = new ArrayList<>();
     for (int i = 0; i < groups.length; i++) {
       if (groups[i] >= 0) {
-        members.computeIfAbsent(find(root, i), key -> new ArrayList<>(4)).add(i);
+        // The root of a piece is its first cell.
+        int first = find(root, i);
+        if (first == i) {
+          pieceOf[i] = members.size();
+          members.add(new ArrayList<>(2));
+        }
+        members.get(pieceOf[first]).add(i);
       }
     }
     List<Piece> pieces = new ArrayList<>(members.size());
-    members.forEach((first, piece) -> pieces.add(measure(groups[first], piece)));
+    for (List<Integer> piece : members) {
+      pieces.add(measure(groups[piece.get(0)], piece));
+    }
     return pieces;
   }
 
   /** Leads cells of one group that share an edge to the same root. */
   private int[] roots(int[] groups) {
-    int[] cellsOfGroup = new int[1 + Math.max(0, Arrays.stream(groups).max().orElse(0))];
+    int greatest = 0;
+    for (int group : groups) {
+      greatest = Math.max(greatest, group);
+    }
+    int[] cellsOfGroup = new int[1 + greatest];
     for (int group : groups) {
       if (group >= 0) {
         cellsOfGroup[group]++;

@@ -2,9 +2,9 @@ package org.lynchet.geometry.strip;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeMap;
 import org.lynchet.geometry.pass.Pass;
 
 /**
@@ -49,29 +49,33 @@ public final class Bands implements Serializable {
     Pass first = strip.passes().get(0);
     int rowsPerPass = first.rows();
     int rows = rowsPerPass * strip.passes().size();
-    TreeMap<Integer, Double> edges = new TreeMap<>();
-    edges.put(0, strip.leftMetres());
+    int borderLeft = strip.borderRowsLeft();
+    int borderRight = rows - strip.borderRowsRight();
+    double[] leftOfRow = new double[rows + 1];
+    leftOfRow[borderLeft] = strip.leftMetres() + borderLeft * first.rowSpacingMetres();
+    leftOfRow[borderRight] = strip.leftMetres() + borderRight * first.rowSpacingMetres();
+    leftOfRow[0] = strip.leftMetres();
+    BitSet cutRows = new BitSet(rows + 1);
+    cutRows.set(borderLeft);
+    cutRows.set(borderRight);
+    cutRows.set(0);
     for (Pass pass : strip.passes()) {
       if (passesApart.contains(pass.number())) {
         int before = (pass.number() - first.number()) * rowsPerPass;
-        edges.put(before, pass.leftMetres());
-        edges.put(before + rowsPerPass, pass.rightMetres());
+        leftOfRow[before] = pass.leftMetres();
+        leftOfRow[before + rowsPerPass] = pass.rightMetres();
+        cutRows.set(before);
+        cutRows.set(before + rowsPerPass);
       }
     }
-    int borderLeft = strip.borderRowsLeft();
-    int borderRight = rows - strip.borderRowsRight();
-    edges.putIfAbsent(borderLeft, strip.leftMetres() + borderLeft * first.rowSpacingMetres());
-    edges.putIfAbsent(borderRight, strip.leftMetres() + borderRight * first.rowSpacingMetres());
-    edges.remove(rows);
+    cutRows.clear(rows);
     boolean onePass = strip.passes().size() == 1;
-    edges.forEach(
-        (row, left) -> {
-          int pass = first.number() + row / rowsPerPass;
-          boolean apart = onePass || passesApart.contains(pass);
-          leftEdges.add(left);
-          bands.add(
-              new Band(strip.number(), row < borderLeft || row >= borderRight, apart ? pass : 0));
-        });
+    for (int row = 0; row >= 0; row = cutRows.nextSetBit(row + 1)) {
+      int pass = first.number() + row / rowsPerPass;
+      boolean apart = onePass || passesApart.contains(pass);
+      leftEdges.add(leftOfRow[row]);
+      bands.add(new Band(strip.number(), row < borderLeft || row >= borderRight, apart ? pass : 0));
+    }
   }
 
   /** Offsets of the cuts, rising; one less than bands. */

@@ -65,12 +65,11 @@ final class LayoutMaker {
             field.guidance(),
             passBands.cutsMetres(),
             cell -> passOf(passBands, cell));
-    PartialPasses partial = new PartialPasses(strips.strips());
-    Set<Integer> partialPasses = partial.among(passPieces);
+    PartialPasses partial = new PartialPasses(strips.strips(), passPieces);
     List<DrivenPass> passes =
         new DeferredList<>(
             () ->
-                new PassLines(plan, field.guidance(), plantedInside, passPieces, partialPasses)
+                new PassLines(plan, field.guidance(), plantedInside, passPieces, partial.numbers())
                     .of(strips.strips()));
     Spraying spraying =
         Spraying.of(
@@ -78,15 +77,15 @@ final class LayoutMaker {
             field.guidance(),
             divideByWaterways(shape, headland, withoutZones),
             strips.strips());
-    warnAboutPartial(passPieces.stream().filter(partial::isPartial).toList());
+    warnAboutPartial(partial);
 
-    Bands bands = strips.bands(partialPasses);
+    Bands bands = strips.bands(partial.numbers());
     SmallCellsJoined joined =
         Coverage.cut(regions, field.guidance(), bands.cutsMetres())
             .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> stripOf(bands, cell));
     Coverage rounded = joined.coverage().rounded();
     Set<Integer> partialCells =
-        partial.cellsAmong(rounded.pieces(cell -> passOf(bands, cell), field.guidance()));
+        partial.cellsIn(rounded, field.guidance(), cell -> passOf(bands, cell));
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     checkPlanted(zones);
@@ -240,17 +239,17 @@ final class LayoutMaker {
     }
   }
 
-  private void warnAboutPartial(List<Piece> pieces) {
-    if (!pieces.isEmpty()) {
+  private void warnAboutPartial(PartialPasses partial) {
+    if (!partial.pieces().isEmpty()) {
+      double area = partial.pieces().stream().mapToDouble(Piece::areaSquareMetres).sum();
       warn(
           Warning.Code.PARTIAL_PASSES,
-          String.format(
-              Locale.ROOT,
-              "passes narrower than their planter because the field ends: %d, on %s; shut row"
-                  + " units there, or move the %s",
-              pieces.stream().map(Piece::group).distinct().count(),
-              plan.shownUnits().area(pieces.stream().mapToDouble(Piece::areaSquareMetres).sum()),
-              field.guidance().name()));
+          "passes narrower than their planter because the field ends: "
+              + partial.numbers().size()
+              + ", on "
+              + plan.shownUnits().area(area)
+              + "; shut row units there, or move the "
+              + field.guidance().name());
     }
   }
 

@@ -1,10 +1,10 @@
 package org.lynchet.prescription.zone;
 
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.strip.Band;
@@ -37,14 +37,30 @@ final class ZoneMaker {
    */
   List<Zone> zones(Coverage rounded, Set<Integer> partialCells) {
     List<Cell> cells = rounded.cells();
-    return IntStream.range(0, cells.size())
-        .boxed()
-        .filter(i -> cells.get(i).region().planted())
-        .sorted(
-            Comparator.comparingInt((Integer i) -> stripOf(cells.get(i)))
-                .thenComparingInt(i -> cells.get(i).band()))
-        .map(i -> zone(rounded, cells.get(i), partialCells.contains(i)))
-        .toList();
+    List<Zone> zones = new ArrayList<>(cells.size());
+    for (int i : plantedByBand(cells)) {
+      zones.add(zone(rounded, cells.get(i), partialCells.contains(i)));
+    }
+    return zones;
+  }
+
+  /** Indexes of the planted cells by band, which is by strip, then from left to right. */
+  private static int[] plantedByBand(List<Cell> cells) {
+    long[] bandsAndIndexes = new long[cells.size()];
+    int planted = 0;
+    for (int i = 0; i < bandsAndIndexes.length; i++) {
+      Cell cell = cells.get(i);
+      if (cell.region().planted()) {
+        long band = cell.band() - (long) Cell.NO_BAND;
+        bandsAndIndexes[planted++] = band << Integer.SIZE | i;
+      }
+    }
+    Arrays.sort(bandsAndIndexes, 0, planted);
+    int[] indexes = new int[planted];
+    for (int k = 0; k < planted; k++) {
+      indexes[k] = (int) bandsAndIndexes[k];
+    }
+    return indexes;
   }
 
   private int stripOf(Cell cell) {
