@@ -79,6 +79,35 @@ public final class CrossSection implements Section {
     return areas;
   }
 
+  /**
+   * Goes by the vertices at which rings turn: a piece that ends short of an offset ends in a vertex
+   * from which both edges lead back.
+   */
+  @Override
+  public boolean[] mayEnd(double[] offsetsMetres, double nearMetres) {
+    boolean[] may = new boolean[offsetsMetres.length + 1];
+    for (Region region : regions) {
+      for (int[] ring : region.rings) {
+        double u = vertices.x(ring[ring.length - 2]);
+        double v = vertices.x(ring[ring.length - 1]);
+        int above = 0;
+        for (int vertex : ring) {
+          double w = vertices.x(vertex);
+          if (!(u < v ? v < w : u > v && v > w)) {
+            above = firstAbove(offsetsMetres, v - nearMetres, above);
+            may[above] = true;
+            for (int i = above; i < offsetsMetres.length && offsetsMetres[i] <= v + nearMetres; ) {
+              may[++i] = true;
+            }
+          }
+          u = v;
+          v = w;
+        }
+      }
+    }
+    return may;
+  }
+
   private interface EdgeVisitor {
     /** The ends, the edge's sign, and the index of the first offset above its left end. */
     void visit(int left, int right, int sign, int above);

@@ -1,5 +1,6 @@
 package org.lynchet.geometry.coverage;
 
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.lynchet.geometry.guidance.Curve;
@@ -64,5 +65,13 @@ final class CurvedSection implements Section {
           reached ? inside.of(curve.pointsAt(offsetsMetres[i], low - 1, high + 1, BOW)) : 0;
     }
     return lengths;
+  }
+
+  /** Says yes everywhere: an edge can turn back from a curve between its ends. */
+  @Override
+  public boolean[] mayEnd(double[] offsetsMetres, double nearMetres) {
+    boolean[] may = new boolean[offsetsMetres.length + 1];
+    Arrays.fill(may, true);
+    return may;
   }
 }

@@ -27,4 +27,14 @@ public interface Section {
    *     last
    */
   double[] areasSquareMetres(double[] offsetsMetres);
+
+  /**
+   * Between which neighbouring offsets something may end short of one of them. Where nothing may,
+   * every piece of what lies there reaches from the one offset to the other, or nothing lies there.
+   *
+   * @param offsetsMetres n rising offsets
+   * @param nearMetres what ends this near to an offset may end on either side of it
+   * @return n + 1 answers: left of the first offset, between each two, right of the last
+   */
+  boolean[] mayEnd(double[] offsetsMetres, double nearMetres);
 }

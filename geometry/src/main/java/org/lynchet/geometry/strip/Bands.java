@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.lynchet.geometry.pass.Pass;
 
 /**
@@ -31,13 +32,18 @@ public final class Bands implements Serializable {
     return new Bands(leftEdges, bands);
   }
 
-  static Bands ofPasses(List<Strip> strips) {
+  static Bands ofPasses(List<Strip> strips, IntPredicate isApart) {
     List<Double> leftEdges = new ArrayList<>();
     List<Band> bands = new ArrayList<>();
+    boolean goesOn = false;
     for (Strip strip : strips) {
       for (Pass pass : strip.passes()) {
-        leftEdges.add(pass.leftMetres());
-        bands.add(new Band(strip.number(), false, pass.number()));
+        boolean apart = isApart.test(pass.number());
+        if (apart || !goesOn) {
+          leftEdges.add(pass.leftMetres());
+          bands.add(new Band(strip.number(), false, apart ? pass.number() : 0));
+        }
+        goesOn = !apart;
       }
     }
     return new Bands(leftEdges, bands);

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.lynchet.geometry.pass.Pass;
 import org.lynchet.geometry.strip.StripPattern.Place;
 
@@ -70,6 +71,15 @@ public final class StripLayout implements Serializable {
 
   /** Makes each pass one band. */
   public Bands passBands() {
-    return Bands.ofPasses(strips);
+    return Bands.ofPasses(strips, pass -> true);
+  }
+
+  /**
+   * Makes each pass of a choice one band; what lies between two of them is one band in no pass.
+   *
+   * @param isChosen tells the chosen passes by their numbers
+   */
+  public Bands passBands(IntPredicate isChosen) {
+    return Bands.ofPasses(strips, isChosen);
   }
 }

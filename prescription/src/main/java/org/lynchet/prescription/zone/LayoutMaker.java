@@ -8,13 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Geometry;
-import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.coverage.DrawnHeadland;
 import org.lynchet.geometry.coverage.FieldShape;
 import org.lynchet.geometry.coverage.Headland;
-import org.lynchet.geometry.coverage.ManagementZone;
 import org.lynchet.geometry.coverage.Piece;
 import org.lynchet.geometry.coverage.RegionLabel;
 import org.lynchet.geometry.coverage.Regions;
@@ -50,42 +47,25 @@ final class LayoutMaker {
     FieldShape shape = FieldShape.of(field.boundary(), field.frame());
     Headland planned = PlanPattern.headland(plan, field.guidance());
     DrawnHeadland headland = planned == null ? null : DrawnHeadland.of(shape, planned);
-    Regions withoutZones = divided(shape, headland, List.of(), null);
-    Regions regions = divideByZones(shape, headland, withoutZones);
+    FieldDivision division = new FieldDivision(field, shape, headland);
+    Regions regions = divideByZones(division);
     // Strips and passes are laid out as if waterways were planted: passes run across them.
-    Section inside = withoutZones.insideHeadland(field.guidance());
-    Section plantedInside =
-        field.waterways() == null ? inside : regions.plantedInsideHeadland(field.guidance());
+    Section inside = regions.insideHeadland(field.guidance());
     StripLayout strips = layStrips(inside);
-
-    Bands passBands = strips.passBands();
-    List<Piece> passPieces =
-        Coverage.pieces(
-            withoutZones,
-            field.guidance(),
-            passBands.cutsMetres(),
-            cell -> passOf(passBands, cell));
-    PartialPasses partial = new PartialPasses(strips.strips(), passPieces);
+    PartialPasses partial = new PartialPasses(regions, inside, field.guidance(), strips);
+    Set<Integer> partialPasses = partial.numbers();
     List<DrivenPass> passes =
-        new DeferredList<>(
-            () ->
-                new PassLines(plan, field.guidance(), plantedInside, passPieces, partial.numbers())
-                    .of(strips.strips()));
+        new DeferredList<>(() -> drivenPasses(division, regions, strips, partialPasses));
     Spraying spraying =
-        Spraying.of(
-            plan,
-            field.guidance(),
-            divideByWaterways(shape, headland, withoutZones),
-            strips.strips());
+        Spraying.of(plan, field.guidance(), division::byWaterways, strips.strips());
     warnAboutPartial(partial);
 
-    Bands bands = strips.bands(partial.numbers());
+    Bands bands = strips.bands(partialPasses);
     SmallCellsJoined joined =
         Coverage.cut(regions, field.guidance(), bands.cutsMetres())
-            .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> stripOf(bands, cell));
+            .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> CellPlace.strip(bands, cell));
     Coverage rounded = joined.coverage().rounded();
-    Set<Integer> partialCells =
-        partial.cellsIn(rounded, field.guidance(), cell -> passOf(bands, cell));
+    Set<Integer> partialCells = partial.cellsIn(rounded, field.guidance(), bands);
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     checkPlanted(zones);
@@ -104,6 +84,24 @@ final class LayoutMaker {
         warnings,
         headlandPasses(headland),
         rounded.waterways());
+  }
+
+  private List<DrivenPass> drivenPasses(
+      FieldDivision division, Regions regions, StripLayout strips, Set<Integer> partialPasses) {
+    Regions driven = division.byHeadland();
+    Section planted =
+        field.waterways() == null
+            ? driven.insideHeadland(field.guidance())
+            : regions.plantedInsideHeadland(field.guidance());
+    Bands bands = strips.passBands();
+    List<Piece> pieces =
+        Coverage.pieces(
+            driven,
+            field.guidance(),
+            bands.cutsMetres(),
+            cell -> CellPlace.pass(bands, cell));
+    return new PassLines(plan, field.guidance(), planted, pieces, partialPasses)
+        .of(strips.strips());
   }
 
   private List<HeadlandPass> headlandPasses(@Nullable DrawnHeadland headland) {
@@ -153,14 +151,12 @@ final class LayoutMaker {
   }
 
   /** Divides by management zones; checks that they cover the field and that all have rates. */
-  private Regions divideByZones(
-      FieldShape shape, @Nullable DrawnHeadland headland, Regions withoutZones)
-      throws RejectedException {
+  private Regions divideByZones(FieldDivision division) throws RejectedException {
     ManagementZoneMap map = plan.field().managementZones();
     if (map == null) {
-      return divideByWaterways(shape, headland, withoutZones);
+      return division.byWaterways();
     }
-    Regions regions = divided(shape, headland, field.managementZones(), field.waterways());
+    Regions regions = division.byZones();
     double sliver = plan.field().minimumPiece().squareMetres();
     if (regions.overlapSquareMetres() > sliver) {
       warn(
@@ -187,23 +183,6 @@ final class LayoutMaker {
     rates.checkRates(inField, faults);
     faults.throwIfAny();
     return regions;
-  }
-
-  private Regions divideByWaterways(
-      FieldShape shape, @Nullable DrawnHeadland headland, Regions withoutZones) {
-    return field.waterways() == null
-        ? withoutZones
-        : divided(shape, headland, List.of(), field.waterways());
-  }
-
-  private static Regions divided(
-      FieldShape shape,
-      @Nullable DrawnHeadland headland,
-      List<ManagementZone> zones,
-      @Nullable Geometry waterways) {
-    return headland == null
-        ? Regions.divided(shape, null, zones, waterways)
-        : Regions.divided(headland, zones, waterways);
   }
 
   private void checkCovered(ManagementZoneMap map, List<UncoveredPlace> outside, double sliver)
@@ -273,14 +252,5 @@ final class LayoutMaker {
 
   private void warn(Warning.Code code, String text) {
     warnings.add(new Warning(code, text));
-  }
-
-  private static int passOf(Bands bands, Cell cell) {
-    int pass = cell.band() == Cell.NO_BAND ? 0 : bands.get(cell.band()).pass();
-    return pass == 0 ? -1 : pass;
-  }
-
-  private static int stripOf(Bands bands, Cell cell) {
-    return cell.band() == Cell.NO_BAND ? 0 : bands.get(cell.band()).strip();
   }
 }

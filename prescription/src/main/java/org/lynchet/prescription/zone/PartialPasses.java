@@ -1,38 +1,55 @@
 package org.lynchet.prescription.zone;
 
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.coverage.Piece;
+import org.lynchet.geometry.coverage.Regions;
+import org.lynchet.geometry.coverage.Section;
 import org.lynchet.geometry.guidance.Guidance;
 import org.lynchet.geometry.pass.Pass;
-import org.lynchet.geometry.strip.Strip;
+import org.lynchet.geometry.strip.Bands;
+import org.lynchet.geometry.strip.StripLayout;
 
 /**
  * Finds the pieces of passes that are narrower than their machine because the field ends: those
  * that do not reach both edges of the pass.
+ *
+ * <p>The field ends inside few passes: at its sides, and where its boundary turns back. Only those
+ * are cut out and looked at.
  */
 final class PartialPasses {
+  /** Twice what a piece may lack and yet reach the edge of its pass. */
+  private static final double NEAR_EDGE = 2 * Pass.REACHES_METRES;
+
   /** The pass with number n at n - 1. */
   private final List<Pass> passes;
 
   private final List<Piece> pieces;
-  private final Set<Integer> numbers;
+  private final BitSet numbers = new BitSet();
 
   /**
    * Finds them.
    *
-   * @param strips the strips, left to right
-   * @param passPieces the pieces of their passes, the group of each the number of its pass
+   * @param regions the field divided by its headland, and by whatever else
+   * @param inside what of it is cut into strips
+   * @param strips the strips
    */
-  PartialPasses(List<Strip> strips, List<Piece> passPieces) {
-    passes = strips.stream().flatMap(strip -> strip.passes().stream()).toList();
-    pieces = passPieces.stream().filter(this::isPartial).toList();
-    numbers = pieces.stream().map(Piece::group).collect(Collectors.toSet());
+  PartialPasses(Regions regions, Section inside, Guidance guidance, StripLayout strips) {
+    passes = strips.strips().stream().flatMap(strip -> strip.passes().stream()).toList();
+    boolean[] mayEnd = inside.mayEnd(strips.passBands().cutsMetres(), NEAR_EDGE);
+    Bands bands = strips.passBands(pass -> mayEnd[pass - 1]);
+    pieces =
+        Coverage.pieces(
+                regions, guidance, bands.cutsMetres(), cell -> CellPlace.pass(bands, cell))
+            .stream()
+            .filter(this::isPartial)
+            .toList();
+    pieces.forEach(piece -> numbers.set(piece.group()));
   }
 
   private boolean isPartial(Piece piece) {
@@ -47,27 +64,25 @@ final class PartialPasses {
 
   /** Numbers of the passes with such a piece. */
   Set<Integer> numbers() {
-    return numbers;
+    return numbers.stream().boxed().collect(Collectors.toSet());
   }
 
   /**
    * Indexes of the cells of a coverage that lie in such pieces. Only passes with one are looked at:
    * what is cut, joined and rounded in a pass reaches as far as the pass did.
-   *
-   * @param passOf the number of the pass of a cell, below 0 for none
    */
-  Set<Integer> cellsIn(Coverage coverage, Guidance guidance, ToIntFunction<Cell> passOf) {
+  Set<Integer> cellsIn(Coverage coverage, Guidance guidance, Bands bands) {
     Set<Integer> cells = new HashSet<>();
-    ToIntFunction<Cell> partialPassOf =
-        cell -> {
-          int pass = passOf.applyAsInt(cell);
-          return numbers.contains(pass) ? pass : -1;
-        };
-    for (Piece piece : coverage.pieces(partialPassOf, guidance)) {
+    for (Piece piece : coverage.pieces(cell -> partialPassOf(bands, cell), guidance)) {
       if (isPartial(piece)) {
         cells.addAll(piece.cells());
       }
     }
     return cells;
+  }
+
+  private int partialPassOf(Bands bands, Cell cell) {
+    int pass = CellPlace.pass(bands, cell);
+    return pass > 0 && numbers.get(pass) ? pass : -1;
   }
 }

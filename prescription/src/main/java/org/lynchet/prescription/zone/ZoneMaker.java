@@ -63,10 +63,6 @@ final class ZoneMaker {
     return indexes;
   }
 
-  private int stripOf(Cell cell) {
-    return cell.band() == Cell.NO_BAND ? 0 : bands.get(cell.band()).strip();
-  }
-
   private Zone zone(Coverage rounded, Cell cell, boolean partial) {
     if (cell.band() == Cell.NO_BAND) {
       PlannedHeadland headland = Objects.requireNonNull(plan.headland());
@@ -85,7 +81,7 @@ final class ZoneMaker {
     String managementZone = rates.nameOf(cell.region()).orElse(null);
     return new Zone(
         crop,
-        stripOf(cell),
+        CellPlace.strip(bands, cell),
         kind,
         seeding.product(),
         seeding.findRate(managementZone).orElseThrow(),
