@@ -89,6 +89,9 @@ public final class FieldShape implements Serializable {
 
   /** Whether no edges meet and every hole lies in the outer ring and in no other hole. */
   private static boolean isCertain(Vertices vertices, int[][] rings) {
+    if (rings.length == 1 && new TwoChains(vertices, Rings.Place.OFFSET).areCertain(rings[0])) {
+      return true;
+    }
     if (rings.length > FEW_RINGS) {
       return false;
     }

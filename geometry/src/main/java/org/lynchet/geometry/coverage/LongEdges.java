@@ -48,10 +48,10 @@ final class LongEdges {
   }
 
   private int partsOf(int u, int v) {
-    if (Math.abs(vertices.x(u) - vertices.x(v)) > ParallelCutter.ON_CUT) {
-      return 1;
-    }
-    return (int) Math.ceil(Math.abs(vertices.y(u) - vertices.y(v)) / longest);
+    double length = Math.abs(vertices.y(u) - vertices.y(v));
+    return length <= longest || Math.abs(vertices.x(u) - vertices.x(v)) > ParallelCutter.ON_CUT
+        ? 1
+        : (int) Math.ceil(length / longest);
   }
 
   private int[][] divideAll(int[][] rings) {

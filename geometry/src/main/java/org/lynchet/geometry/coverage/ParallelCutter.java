@@ -30,7 +30,10 @@ final class ParallelCutter {
   static final double ON_CUT = 1e-6;
 
   private static final Comparator<Crossing> ALONG_CUT =
-      Comparator.comparingInt((Crossing c) -> c.region).thenComparingDouble(c -> c.along);
+      (a, b) ->
+          a.region != b.region
+              ? Integer.compare(a.region, b.region)
+              : Double.compare(a.along, b.along);
 
   private final Vertices vertices;
   private final List<Region> regions;
@@ -265,17 +268,11 @@ final class ParallelCutter {
   private boolean closeAll() {
     for (Crossing start : crossings) {
       if (!start.closed) {
-        VertexList ring = new VertexList();
-        Crossing at = start;
-        do {
-          at.closed = true;
-          ring.addAll(walked, at.start, at.end);
-          if (at.next == null) {
-            return false;
-          }
-          at = at.next;
-        } while (at != start);
-        pieces.add(new Piece(start.region, start.bandAfter(), ring.toArray()));
+        int length = close(start);
+        if (length == 0) {
+          return false;
+        }
+        pieces.add(new Piece(start.region, start.bandAfter(), ring(start, length)));
       }
     }
     for (Piece hole : holes) {
@@ -284,6 +281,34 @@ final class ParallelCutter {
       }
     }
     return true;
+  }
+
+  /** Follows chains until the first; how many vertices they have, or 0 if one leads nowhere. */
+  private static int close(Crossing start) {
+    int length = 0;
+    Crossing at = start;
+    do {
+      at.closed = true;
+      length += at.end - at.start;
+      if (at.next == null) {
+        return 0;
+      }
+      at = at.next;
+    } while (at != start);
+    return length;
+  }
+
+  /** The vertices of closed chains. */
+  private int[] ring(Crossing start, int length) {
+    int[] ring = new int[length];
+    int size = 0;
+    Crossing at = start;
+    while (size < length && at != null) {
+      walked.copy(at.start, at.end, ring, size);
+      size += at.end - at.start;
+      at = at.next;
+    }
+    return ring;
   }
 
   /** Gives a hole to the piece around it; false if none is. */

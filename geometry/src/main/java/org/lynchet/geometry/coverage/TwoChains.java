@@ -63,30 +63,26 @@ final class TwoChains {
     if (size < 3) {
       return false;
     }
-    measure(ring);
+    if (x.length < size) {
+      ensureCapacity();
+    }
     int leftmost = 0;
     int rightmost = 0;
-    for (int i = 1; i < size; i++) {
-      leftmost = isBefore(i, leftmost) ? i : leftmost;
-      rightmost = isBefore(rightmost, i) ? i : rightmost;
-    }
-    return lowerGoesRight(leftmost, rightmost)
-        && upperGoesRight(leftmost, rightmost)
-        && areApart(leftmost, rightmost);
-  }
-
-  private void measure(int[] ring) {
-    if (x.length < size) {
-      int capacity = Math.max(size, 2 * x.length);
-      x = new double[capacity];
-      y = new double[capacity];
-      across = new double[capacity];
-    }
     for (int i = 0; i < size; i++) {
       x[i] = vertices.first(place, ring[i]);
       y[i] = vertices.second(place, ring[i]);
       across[i] = (x[i] - firstOrigin) * firstShare + (y[i] - secondOrigin) * secondShare;
+      leftmost = isBefore(i, leftmost) ? i : leftmost;
+      rightmost = isBefore(rightmost, i) ? i : rightmost;
     }
+    return areApart(leftmost, rightmost);
+  }
+
+  private void ensureCapacity() {
+    int capacity = Math.max(size, 2 * x.length);
+    x = new double[capacity];
+    y = new double[capacity];
+    across = new double[capacity];
   }
 
   /**
@@ -105,41 +101,34 @@ final class TwoChains {
     return i > 0 ? i - 1 : size - 1;
   }
 
-  private boolean lowerGoesRight(int leftmost, int rightmost) {
-    for (int at = leftmost; at != rightmost; at = after(at)) {
-      if (!isBefore(at, after(at))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private boolean upperGoesRight(int leftmost, int rightmost) {
-    for (int at = leftmost; at != rightmost; at = before(at)) {
-      if (!isBefore(at, before(at))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Whether all of the lower chain lies below the upper one. */
+  /** Whether both chains go right and all of the lower one lies below the upper one. */
   private boolean areApart(int leftmost, int rightmost) {
     int lower = leftmost;
     int upper = leftmost;
-    while (after(lower) != rightmost || before(upper) != rightmost) {
-      int nextLower = after(lower);
-      int nextUpper = before(upper);
+    int nextLower = after(lower);
+    int nextUpper = before(upper);
+    if (!isBefore(lower, nextLower) || !isBefore(upper, nextUpper)) {
+      return false;
+    }
+    while (nextLower != rightmost || nextUpper != rightmost) {
       if (isBefore(nextLower, nextUpper)) {
         if (side(upper, nextUpper, nextLower) != Orientation.RIGHT) {
           return false;
         }
         lower = nextLower;
+        nextLower = after(lower);
+        if (!isBefore(lower, nextLower)) {
+          return false;
+        }
       } else if (isBefore(nextUpper, nextLower)) {
         if (side(lower, nextLower, nextUpper) != Orientation.LEFT) {
           return false;
         }
         upper = nextUpper;
+        nextUpper = before(upper);
+        if (!isBefore(upper, nextUpper)) {
+          return false;
+        }
       } else {
         return false;
       }

@@ -14,14 +14,9 @@ final class VertexList {
     vertices[size++] = vertex;
   }
 
-  /** Adds a part of another list. */
-  void addAll(VertexList others, int from, int to) {
-    int count = to - from;
-    if (size + count > vertices.length) {
-      vertices = Arrays.copyOf(vertices, Math.max(size * 2, size + count));
-    }
-    System.arraycopy(others.vertices, from, vertices, size, count);
-    size += count;
+  /** Copies a part into an array. */
+  void copy(int from, int to, int[] into, int at) {
+    System.arraycopy(vertices, from, into, at, to - from);
   }
 
   int get(int index) {

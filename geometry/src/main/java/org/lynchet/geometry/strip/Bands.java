@@ -20,7 +20,10 @@ public final class Bands implements Serializable {
 
   private Bands(List<Double> leftEdges, List<Band> bands) {
     this.bands = new ArrayList<>(bands);
-    this.cuts = leftEdges.stream().skip(1).mapToDouble(Double::doubleValue).toArray();
+    this.cuts = new double[Math.max(0, leftEdges.size() - 1)];
+    for (int i = 0; i < cuts.length; i++) {
+      cuts[i] = leftEdges.get(i + 1);
+    }
   }
 
   static Bands of(List<Strip> strips, Set<Integer> passesApart) {
