@@ -48,9 +48,19 @@ public final class Notes {
           comparison.withoutCrop().size()
               + " candidates leave a crop without a strip in the field and are not ranked.");
     }
+    if (!comparison.separateBlocks().isEmpty()) {
+      notes.add(
+          comparison.separateBlocks().size()
+              + " candidates give no crop a second strip in the field: they are separate blocks, and"
+              + " are not ranked.");
+    }
     if (comparison.plan().guidance().placement().kind() == PlacementChoices.Kind.BEST) {
       notes.add("The best placement is not looked for here: plan the candidate that you choose.");
     }
+    notes.add(
+        "Yields are of the strips that the field has. Beyond its sides lies open ground, or the rows"
+            + " of a headland all around. Separate blocks stand side by side, one for each crop, in"
+            + " the pattern's order and with the same rows beside them.");
     notes.add(
         "Hours are driving over the strips, in the row and turning, of all machines; filling and"
             + " waiting are not in them. On every heading the pattern begins at A.");

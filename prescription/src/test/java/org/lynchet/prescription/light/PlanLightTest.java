@@ -126,7 +126,7 @@ class PlanLightTest {
         .extracting(Fault::what)
         .containsExactly(
             "the plan has no crop or product 'wheat'",
-            "the field lies at latitude 70.5, where the sun may not set or not rise",
+            "the field lies at latitude 70.5000, where the sun may not set or not rise",
             "the season of corn ends on 2020-09-01, before it starts on 2025-05-01",
             "nothing is known of the canopy of sorghum");
     assertThat(faults(text)).extracting(Fault::next).last().asString().contains("height, leaf");
