@@ -27,7 +27,7 @@ public record LightRequest(
   public static final double GREATEST_LATITUDE = 66;
 
   /** So wide that rows on its far side hide little of the sky: 4 degrees behind corn of 2.2 m. */
-  private static final double OPEN_METRES = 30;
+  static final double OPEN_METRES = 30;
 
   /**
    * Copies the lists and checks the ranges.

@@ -135,6 +135,22 @@ class PlanForecastTest {
         .isEqualTo(new Spread(1, 1, 1));
   }
 
+  /**
+   * In the north the sun stands in the south: AB line on 90 degrees, so the right side is south.
+   */
+  @Test
+  void outermostRowsAtOpenSidesGetMoreThanInBlocks() throws Exception {
+    PlanForecast forecast = forecast(PLAN);
+    assertThat(forecast.sides())
+        .extracting(side -> side.light().row().crop() + (side.left() ? " left" : " right"))
+        .containsExactly("corn left", "corn right", "soybean left", "soybean right");
+    assertThat(forecast.sides())
+        .allSatisfy(side -> assertThat(side.light().relativeAbsorbed()).isGreaterThan(1.05));
+    assertThat(forecast.sides().get(1).light().relativeAbsorbed())
+        .isGreaterThan(forecast.sides().get(0).light().relativeAbsorbed() + 0.05);
+    assertThat(forecast.table()).contains("open side of the field");
+  }
+
   @Test
   void jsonHasTheShapeAskedFor() throws Exception {
     JsonNode json = new ObjectMapper().readTree(LightJson.of(forecast(PLAN).light()));
