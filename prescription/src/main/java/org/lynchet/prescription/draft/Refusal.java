@@ -21,11 +21,11 @@ public final class Refusal {
         refused.getSuppressed().length == 0
             ? "make room there, or choose another place; nothing was changed"
             : "what was there is in a hidden folder beside, whose name ends in -old- and a number:"
-                + " move it back");
+                + " 'lynchet check' on the folder puts it back, and so does the next run");
   }
 
   /** The system's own words where it has any, such as "No space left on device". */
-  private static String reason(IOException refused) {
+  static String reason(IOException refused) {
     if (refused instanceof FileAlreadyExistsException taken) {
       return "a file is where a folder has to be: " + taken.getFile();
     }
