@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
@@ -59,7 +60,7 @@ final class SetAside {
             Pattern.quote("." + place.getFileName()) + "(" + OLD + "|" + GONE + ")\\d+");
     try (Stream<Path> all = Files.list(parent)) {
       for (Path one : new TreeSet<>(all.toList())) {
-        if (name.matcher(Objects.toString(one.getFileName())).matches() && hasNote(one)) {
+        if (name.matcher(Objects.toString(one.getFileName())).matches() && isOurs(one)) {
           left.add(new SetAside(place, one));
         }
       }
@@ -67,12 +68,29 @@ final class SetAside {
     return left;
   }
 
-  private static boolean hasNote(Path folder) throws IOException {
+  /**
+   * Whether it has the note; or no file but the beginning of it, as if the run was cut off while it
+   * wrote that.
+   */
+  private static boolean isOurs(Path folder) throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    byte[] words = WORDS.getBytes(StandardCharsets.UTF_8);
     Path note = folder.resolve(NOTE);
-    return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
-        && Files.isRegularFile(note, LinkOption.NOFOLLOW_LINKS)
-        && Files.size(note) == WORDS.getBytes(StandardCharsets.UTF_8).length
-        && Files.readString(note, StandardCharsets.UTF_8).equals(WORDS);
+    byte[] found = new byte[0];
+    if (Files.isRegularFile(note, LinkOption.NOFOLLOW_LINKS) && Files.size(note) <= words.length) {
+      found = Files.readAllBytes(note);
+    }
+    if (Arrays.equals(found, words)) {
+      return true;
+    }
+    boolean begun = Arrays.equals(found, Arrays.copyOf(words, found.length));
+    try (Stream<Path> all = Files.walk(folder)) {
+      return begun
+          && all.allMatch(
+              path -> Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS) || path.equals(note));
+    }
   }
 
   private Path files() {

@@ -60,6 +60,16 @@ class CutOffRunTest {
     assertThat(names()).containsExactly("out");
   }
 
+  /** Killed while it wrote the note: there is nothing in it to lose. */
+  @Test
+  void whatHasOnlyTheBeginningOfANoteIsRemoved() throws IOException, RejectedException {
+    Files.createDirectories(folder.resolve(".out-old-1/files"));
+    Files.createDirectories(folder.resolve(".out-old-2"));
+    Files.writeString(folder.resolve(".out-old-2/what-this-is.txt"), "Lynchet put");
+    assertThat(CutOffRun.mend(out)).isEmpty();
+    assertThat(names()).isEmpty();
+  }
+
   /** Killed while it removed the old: that is not whole, and never put back. */
   @Test
   void whatIsBeingRemovedIsNotPutBack() throws IOException, RejectedException {
@@ -74,6 +84,7 @@ class CutOffRunTest {
     Files.createDirectories(folder.resolve(".out-old-1/files/out"));
     Files.writeString(folder.resolve(".out-old-1/what-this-is.txt"), "mine");
     Files.createDirectories(folder.resolve(".out-gone-1"));
+    Files.writeString(folder.resolve(".out-gone-1/mine"), "");
     Files.createDirectories(folder.resolve(".out-old-2x"));
     Files.writeString(folder.resolve(".out-old-3"), "mine");
     List<String> before = names();
