@@ -58,6 +58,7 @@ public final class ApplicatorFolder {
     if (!isZip(target)) {
       OutputFolder.checkPlace(target, force, faults);
     } else {
+      OutputFolder.checkOutside(target, faults);
       Draft.checkPlace(target, force, faults);
     }
   }
