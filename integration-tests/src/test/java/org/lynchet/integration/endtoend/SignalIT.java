@@ -176,6 +176,85 @@ class SignalIT {
     assertThat(left()).as("only drafts").allMatch(name -> name.startsWith(".out-draft-"));
   }
 
+  /** Killed as it asks the system for the first move, the second, and so on: none is left out. */
+  @Test
+  void killedAtEachMove() throws IOException, InterruptedException, RejectedException {
+    assumeTraced();
+    assertDone(plan(plans.get(0), out));
+    List<Left> states = new ArrayList<>();
+    int there = 0;
+    int code = KILLED;
+    for (int move = 1; code == KILLED; move++) {
+      Run run = killedAt("rename", move).run(folder, arguments(plans.get(1 - there), out));
+      String moment = "move " + move + ": " + run;
+      code = run.exitCode();
+      assertThat(code).as(moment).isIn(0, KILLED);
+      Left left = state(there);
+      states.add(left);
+      there = checked(there, left, moment);
+    }
+    // Before anything is set aside, between, before the old is given up, and not at all.
+    assertThat(states).containsExactly(Left.OLD, Left.NOTHING, Left.NEW, Left.NEW);
+  }
+
+  /** Five files take the places of five; after the next run all are of one make. */
+  @Test
+  void severalFilesKilledAtEachMove() throws IOException, InterruptedException {
+    assumeTraced();
+    Path field = folder.resolve("sandhill-east/sandhill-east.geojson");
+    Path soils = folder.resolve("sandhill-east/soils.geojson");
+    Path made = Files.createDirectory(folder.resolve("converted"));
+    String shp = made.resolve("field.shp").toString();
+    List<SortedMap<String, String>> both = new ArrayList<>();
+    for (Path from : List.of(soils, field)) {
+      assertDone(program.run(folder, convert(from, shp, "--force")));
+      both.add(Folders.digests(made));
+    }
+    assertThat(both.get(0)).isNotEqualTo(both.get(1));
+    int code = KILLED;
+    int move = 0;
+    while (code == KILLED) {
+      move++;
+      Run run = killedAt("rename", move).run(folder, convert(soils, shp, "--force"));
+      code = run.exitCode();
+      assertThat(code).as(run.toString()).isIn(0, KILLED);
+      Run refused = program.run(folder, convert(field, shp));
+      assertThat(refused.exitCode()).as(refused.toString()).isEqualTo(3);
+      SortedMap<String, String> found = Folders.digests(made);
+      found.keySet().removeIf(name -> name.startsWith("."));
+      assertThat(found).as("move " + move + refused).isEqualTo(both.get(code == KILLED ? 1 : 0));
+      assertThat(refused.err().contains("put back")).isEqualTo(move > 1 && code == KILLED);
+    }
+    assertThat(move).isGreaterThan(2 * 5);
+  }
+
+  private static String[] convert(Path from, String to, String... more) {
+    List<String> words = new ArrayList<>(List.of("convert", from.toString(), "--to", "shapefile"));
+    words.add(to);
+    words.addAll(List.of(more));
+    return words.toArray(new String[0]);
+  }
+
+  /** The program, killed by the system when one of its threads makes that call so many times. */
+  private static Program killedAt(String call, int times) {
+    return program.behind(
+        "strace",
+        "-f",
+        "-q",
+        "-o",
+        "/dev/null",
+        "-e",
+        "trace=/" + call,
+        "-e",
+        "inject=/" + call + ":signal=KILL:when=" + times);
+  }
+
+  private void assumeTraced() throws IOException, InterruptedException {
+    Tools.assumeInstalled("strace");
+    Run run = killedAt("rename", 1).run(folder, "--version");
+    assumeTrue(run.exitCode() == 0, "strace may not trace here: " + run.err());
+  }
+
   private Left state(int there) throws IOException {
     if (!Files.exists(out)) {
       return Left.NOTHING;
