@@ -27,9 +27,10 @@ public final class CutOffRun {
    * @throws RejectedException if the file system refuses
    */
   public static List<String> mend(Path place) throws RejectedException {
-    Path whole = place.toAbsolutePath().normalize();
     List<String> told = new ArrayList<>();
+    Path whole = place.toAbsolutePath().normalize();
     try {
+      whole = behindLink(HiddenFolder.whole(place));
       for (SetAside left : SetAside.leftBeside(whole)) {
         if (left.isDone() || putBack(left, whole, told)) {
           left.remove();
@@ -48,6 +49,13 @@ public final class CutOffRun {
                       + "-old-... beside it to its place by hand")));
     }
     return told;
+  }
+
+  /** A link that leads nowhere may have led to what was set aside. */
+  private static Path behindLink(Path place) throws IOException {
+    return Files.isSymbolicLink(place) && !Files.exists(place)
+        ? place.resolveSibling(Files.readSymbolicLink(place)).normalize()
+        : place;
   }
 
   /** Whether it can be removed after that. */

@@ -31,13 +31,14 @@ public final class Draft implements AutoCloseable {
   }
 
   /**
-   * Begins a draft beside a place, whose folder is made if it is missing; it must be closed.
+   * Begins a draft beside a place, whose folder is made if it is missing; it must be closed. Where
+   * the place is a link to a folder, that folder is meant, and the link stays.
    *
    * @param place of the folder that the draft will be, or of any of its files
    * @throws IOException if the file system refuses; nothing was made
    */
   public static Draft beside(Path place) throws IOException {
-    Path whole = place.toAbsolutePath().normalize();
+    Path whole = HiddenFolder.whole(place);
     Path parent = whole.getParent();
     if (parent == null) {
       throw new IOException(whole + " is no place for files");

@@ -13,6 +13,12 @@ import java.util.stream.Stream;
 final class HiddenFolder {
   private HiddenFolder() {}
 
+  /** A place as it is found by others: where it is a link to a folder, that folder itself. */
+  static Path whole(Path place) throws IOException {
+    Path whole = place.toAbsolutePath().normalize();
+    return Files.isSymbolicLink(whole) && Files.isDirectory(whole) ? whole.toRealPath() : whole;
+  }
+
   /** Makes one of a new name, with the rights that new folders have. */
   static Path make(Path place, String mark) throws IOException {
     int number = 1;

@@ -51,6 +51,26 @@ class CutOffRunTest {
     assertThat(names()).containsExactly("out");
   }
 
+  /** The output folder is a link to another disk: that one is written to, and the link stays. */
+  @Test
+  void aLinkToAFolderLeadsToItStill() throws IOException, RejectedException {
+    Path usb = Files.createDirectory(folder.resolve("usb"));
+    Path real = Files.createDirectory(usb.resolve("real"));
+    Files.writeString(real.resolve("a"), "old");
+    Files.createSymbolicLink(out, Path.of("usb/real"));
+    try (Draft draft = Draft.beside(out)) {
+      Files.writeString(draft.folder().resolve("a"), "new");
+      draft.moveFolderIntoPlace();
+    }
+    assertThat(out).isSymbolicLink();
+    assertThat(real.resolve("a")).hasContent("new");
+    assertThat(usb).isDirectoryContaining(real::equals);
+    Files.move(real, SetAside.beside(real).of(real));
+    assertThat(CutOffRun.mend(out)).hasSize(1);
+    assertThat(out.resolve("a")).hasContent("new");
+    assertThat(usb.toFile().list()).containsExactly("real");
+  }
+
   /** Killed before the first move: what is set aside is still empty. */
   @Test
   void whatHoldsNothingIsRemoved() throws IOException, RejectedException {
