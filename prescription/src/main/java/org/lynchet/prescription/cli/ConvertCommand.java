@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.lynchet.prescription.convert.Conversion;
+import org.lynchet.prescription.fault.PrintableText;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.handoff.HandoffException;
@@ -78,10 +79,12 @@ final class ConvertCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RejectedException, HandoffException {
+    CutOff.mend(out, spec);
     List<Warning> warnings = new ArrayList<>();
     int taken = Conversion.convert(in, format, out, force, warnings);
     if (!quiet) {
-      warnings.forEach(w -> spec.commandLine().getErr().println("Warning: " + w.text()));
+      warnings.forEach(
+          w -> spec.commandLine().getErr().println("Warning: " + PrintableText.oneLine(w.text())));
       spec.commandLine().getErr().flush();
       PrintWriter results = spec.commandLine().getOut();
       results.println("Written to " + out + " and read back: " + taken + " features.");

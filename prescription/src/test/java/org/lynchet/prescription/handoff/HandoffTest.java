@@ -313,7 +313,35 @@ class HandoffTest {
   void aFolderThatIsNoOutputIsSaidSo() {
     assertThatThrownBy(() -> FolderCheck.check(folder))
         .isInstanceOf(RejectedException.class)
-        .hasMessageContaining("not the output of a plan");
+        .hasMessageContaining("not the output of a plan: there is no summary.json in it");
+    assertThatThrownBy(() -> FolderCheck.check(folder.resolve("none")))
+        .hasMessageContaining("there is no such folder");
+  }
+
+  @Test
+  void manyStrangeFilesAreCounted() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    for (int i = 0; i < 30; i++) {
+      Files.writeString(out.resolve("note" + i), "mine");
+    }
+    assertThatThrownBy(() -> FolderCheck.check(out))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> {
+              assertThat(rejected.faults()).hasSize(6);
+              assertThat(rejected.faults().get(5).what())
+                  .isEqualTo("25 more files do not belong to the output");
+            });
+  }
+
+  @Test
+  void aPackedOutputIsToBeUnpackedFirst() throws Exception {
+    Path zip = Files.writeString(folder.resolve("out.zip"), "");
+    assertThatThrownBy(() -> FolderCheck.check(zip))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> assertThat(rejected.faults().get(0).next()).contains("unpack it first"));
   }
 
   @Test
