@@ -44,7 +44,7 @@ final class TrialRates {
   }
 
   private Optional<RateAdvice> rate(SeedOrder order, List<TrialPlot> trials, CropMarket market) {
-    String where = plan.file() + " budget.seeding-trials." + order.product();
+    String where = plan.place("budget.seeding-trials." + order.product());
     double price = seed.perSeed(order.product());
     if (trials.get(0).grown().unit() != market.unit()) {
       faults.add(

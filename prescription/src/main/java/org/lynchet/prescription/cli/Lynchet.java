@@ -1,5 +1,7 @@
 package org.lynchet.prescription.cli;
 
+import org.lynchet.prescription.cli.HandoffCommand.Receiver;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -83,7 +85,8 @@ public final class Lynchet implements Runnable {
   static CommandLine commandLine() {
     return new CommandLine(new Lynchet())
         .setExecutionExceptionHandler(new FaultReport())
-        .setCaseInsensitiveEnumValuesAllowed(true);
+        .registerConverter(Format.class, new OneOf<>(Format.class))
+        .registerConverter(Receiver.class, new OneOf<>(Receiver.class));
   }
 
   @Override

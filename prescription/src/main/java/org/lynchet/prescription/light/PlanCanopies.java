@@ -110,7 +110,7 @@ final class PlanCanopies {
         days < 1
             ? "the season of " + name + " ends on " + to + ", before it starts on " + from
             : "the season of " + name + " is longer than a year: " + from + " to " + to,
-        plan.file() + " forecast.canopies." + name,
+        plan.place("forecast.canopies." + name),
         "maturity 1 to " + LONGEST_SEASON_DAYS + " days after planting",
         "give planting and maturity, of one season");
     return false;
@@ -122,7 +122,7 @@ final class PlanCanopies {
     }
     faults.add(
         "nothing is known of the canopy of " + crop,
-        plan.file() + " forecast.canopies",
+        plan.place("forecast.canopies"),
         "defaults are there for " + String.join(", ", defaults.crops()),
         "add forecast.canopies."
             + crop

@@ -2,6 +2,7 @@ package org.lynchet.prescription.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
@@ -57,8 +58,11 @@ public final class PlanLight {
     double latitude = place.latitudeDegrees();
     if (Math.abs(latitude) > LightRequest.GREATEST_LATITUDE) {
       faults.add(
-          "the field lies at latitude " + latitude + ", where the sun may not set or not rise",
-          plan.file() + " guidance.ab-line",
+          String.format(
+              Locale.ROOT,
+              "the field lies at latitude %.4f, where the sun may not set or not rise",
+              latitude),
+          plan.place("guidance.ab-line"),
           "latitudes -66 to 66 degrees",
           "correct the AB line; there is no forecast of light for polar days");
     }
@@ -80,7 +84,7 @@ public final class PlanLight {
     if (line instanceof AlongCurve) {
       faults.add(
           "rows along a curve have no one heading, which a forecast of light needs",
-          plan.file() + " guidance.curve",
+          plan.place("guidance.curve"),
           "guidance.ab-line",
           "forecast a copy of the plan, with an AB line on the heading of a part of the curve");
       return false;
@@ -88,7 +92,7 @@ public final class PlanLight {
     if (line instanceof FromFile) {
       faults.add(
           "a forecast of light reads no file of guidance lines",
-          plan.file() + " guidance.ab-line.file",
+          plan.place("guidance.ab-line.file"),
           "guidance.ab-line by two points, or by a point and a heading",
           "forecast a copy of the plan, with the AB line by points");
       return false;

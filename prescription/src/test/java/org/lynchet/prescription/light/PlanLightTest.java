@@ -117,7 +117,7 @@ class PlanLightTest {
   @Test
   void allFaultsAtOnce() {
     String text =
-        PLAN.replace("43.55120", "70.5").replace("crop: soybean", "crop: sorghum")
+        PLAN.replace("43.55120", "70.512345678").replace("crop: soybean", "crop: sorghum")
             + "forecast:\n"
             + "  canopies:\n"
             + "    corn: {maturity: 2020-09-01}\n"
@@ -126,9 +126,16 @@ class PlanLightTest {
         .extracting(Fault::what)
         .containsExactly(
             "the plan has no crop or product 'wheat'",
-            "the field lies at latitude 70.5, where the sun may not set or not rise",
+            "the field lies at latitude 70.5123, where the sun may not set or not rise",
             "the season of corn ends on 2020-09-01, before it starts on 2025-05-01",
             "nothing is known of the canopy of sorghum");
     assertThat(faults(text)).extracting(Fault::next).last().asString().contains("height, leaf");
+    assertThat(faults(text))
+        .extracting(fault -> fault.where().replaceFirst(".*plan.yaml", ""))
+        .containsExactly(
+            ":19:12 forecast.canopies.wheat",
+            ":2:21 guidance.ab-line",
+            ":18:11 forecast.canopies.corn",
+            ":18:5 forecast.canopies");
   }
 }
