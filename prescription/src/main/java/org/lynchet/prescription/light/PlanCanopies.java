@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,7 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
+import org.lynchet.prescription.plan.LeafCurve;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.SeasonTime;
 import org.lynchet.prescription.quantity.Length;
 
 /**
@@ -65,9 +68,18 @@ final class PlanCanopies {
         maturity == null
             ? from.plusDays((long) defaults.number(key + "days-to-maturity"))
             : maturity;
-    if (!isSeason(from, to, ofProduct.equals(NOTHING) ? crop : product)) {
+    String name = ofProduct.equals(NOTHING) ? crop : product;
+    if (!isSeason(from, to, name)) {
       return Optional.empty();
     }
+    LeafCurve curve = ofProduct.leaf().or(ofCrop.leaf());
+    double half = share(curve.half(), shape + "half-leaf", from, to);
+    double full = share(curve.full(), shape + "full-leaf", from, to);
+    double decline = share(curve.declineFrom(), shape + "decline-from", from, to);
+    if (!isLeafCurve(half, full, decline, name)) {
+      return Optional.empty();
+    }
+    Double left = curve.leftAtMaturity();
     return Optional.of(
         new CanopyTraits(
             height == null ? defaults.number(key + "height-metres") : height.metres(),
@@ -75,10 +87,10 @@ final class PlanCanopies {
             extinction == null ? defaults.number(key + "extinction") : extinction,
             from,
             to,
-            defaults.number(shape + "half-leaf"),
-            defaults.number(shape + "full-leaf"),
-            defaults.number(shape + "decline-from"),
-            defaults.number(shape + "leaf-at-maturity"),
+            half,
+            full,
+            decline,
+            left == null ? defaults.number(shape + "leaf-at-maturity") : left,
             defaults.number(shape + "width-per-height")));
   }
 
@@ -96,6 +108,33 @@ final class PlanCanopies {
         MonthDay.parse("--" + defaults.text(key + "planting"))
             .atYear(date == null ? defaults.whole("forecast.year") : date.getYear());
     return south ? inNorth.plusMonths(HALF_A_YEAR_IN_MONTHS) : inNorth;
+  }
+
+  private double share(@Nullable SeasonTime own, String key, LocalDate from, LocalDate to) {
+    return own == null ? defaults.number(key) : own.share(from, to);
+  }
+
+  /** Whether the plan's times and those of the defaults are in order together. */
+  private boolean isLeafCurve(double half, double full, double decline, String name) {
+    if (0 < half && half < full && full < decline && decline < 1) {
+      return true;
+    }
+    if (refused.add(name)) {
+      faults.add(
+          String.format(
+              Locale.ROOT,
+              "the leaf area of %s comes and goes out of order: half-leaf at %.1f %% of the season,"
+                  + " full-leaf at %.1f %%, decline-from at %.1f %%",
+              name,
+              100 * half,
+              100 * full,
+              100 * decline),
+          plan.place("forecast.canopies." + name),
+          "planting, half-leaf, full-leaf, decline-from and maturity in this order; those that the"
+              + " plan leaves out are the crop's defaults",
+          "correct one of them, or give them all");
+    }
+    return false;
   }
 
   private boolean isSeason(LocalDate from, LocalDate to, String name) {

@@ -240,7 +240,12 @@ class PlanFileTest {
                 5.5,
                 0.6,
                 LocalDate.of(2027, 5, 4),
-                LocalDate.of(2027, 9, 12)));
+                LocalDate.of(2027, 9, 12),
+                new LeafCurve(
+                    new SeasonTime.Day(LocalDate.of(2027, 6, 30)),
+                    new SeasonTime.Share(0.6),
+                    new SeasonTime.Share(0.825),
+                    0.4)));
     assertThat(forecast.responses()).containsOnly(Map.entry("soybean", new Spread(0.1, 0.3, 0.5)));
   }
 

@@ -92,6 +92,8 @@ class PlanSchemaTest {
             "'0 in' is out", // likewise
             "'1e999 in' is out", // likewise
             "'101 %' is out", // likewise
+            "'160 %' is out", // likewise
+            "is not after", // two values
             "'140 %' is out", // likewise
             "42 bytes", // a schema counts characters
             "'2027-02-30'", // the calendar

@@ -102,7 +102,7 @@ final class PlanTexts {
         clearness: [60.5 %, 61.5 %, 62.5 %, 63.5 %, 64.5 %, 65.5 %, 66.5 %, 67.5 %, 68.5 %, 69.5 %, 71 %, 72 %]
         step: 10 min
         canopies:
-          tall-108: {height: 2.5 m, leaf-area-index: 5.5, extinction: 0.6, planting: 2027-05-04, maturity: 2027-09-12}
+          tall-108: {height: 2.5 m, leaf-area-index: 5.5, extinction: 0.6, planting: 2027-05-04, maturity: 2027-09-12, half-leaf: 2027-06-30, full-leaf: 60 %, decline-from: 82.5 %, leaf-at-maturity: 40 %}
           short-106: {height: 67 in}
         response:
           soybean: {typical: 0.3, low: 0.1, high: 0.5}
