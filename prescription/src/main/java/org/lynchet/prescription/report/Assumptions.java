@@ -3,6 +3,7 @@ package org.lynchet.prescription.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.defaults.Defaults.Sourced;
 import org.lynchet.prescription.machine.Combine;
@@ -12,6 +13,7 @@ import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.ExtraCost;
 import org.lynchet.prescription.plan.ForecastChoices;
+import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedStrip;
@@ -124,6 +126,21 @@ final class Assumptions {
             "machines." + name + ".speed, turn-time, turn-radius"));
   }
 
+  private void addDelivered(String crop, @Nullable GrainDelivered grain, String key) {
+    if (grain != null) {
+      all.add(
+          Assumption.ofPlan(
+              crop + ", moisture delivered / sold, handling loss, %",
+              String.format(
+                  Locale.ROOT,
+                  "%.1f / %.1f, %.2f",
+                  100 * grain.shrink().moisture(),
+                  100 * grain.shrink().standard(),
+                  100 * grain.shrink().handlingLoss()),
+              key + ".moisture, standard-moisture, handling-loss"));
+    }
+  }
+
   private void addMoney() {
     PlannedBudget budget = plan.budget();
     String currency = budget.currency();
@@ -148,6 +165,7 @@ final class Assumptions {
                           + " "
                           + market.unit().yieldSymbol(),
                       key + ".yield"));
+              addDelivered(crop, market.delivered(), key);
             });
     budget
         .seedPrices()
