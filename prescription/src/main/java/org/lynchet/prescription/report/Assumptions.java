@@ -17,6 +17,7 @@ import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Spread;
 
@@ -24,6 +25,9 @@ import org.lynchet.prescription.quantity.Spread;
 final class Assumptions {
   private static final String ANY_HANDLING =
       "the plan, else common practice, no source (ASAE D497 from memory)";
+
+  private static final String ANY_MOISTURE =
+      "the plan; moisture sold, if not told: U. Wisconsin, Rankin, Harvest Time Math 101";
 
   private final Plan plan;
   private final Defaults defaults = Defaults.get();
@@ -39,6 +43,7 @@ final class Assumptions {
     assumptions.addResponses();
     assumptions.all.addAll(CanopyAssumptions.of(plan, assumptions.defaults));
     plan.machines().values().forEach(assumptions::addMachine);
+    plan.products().values().forEach(assumptions::addStand);
     assumptions.addMoney();
     return assumptions.all;
   }
@@ -126,10 +131,22 @@ final class Assumptions {
             "machines." + name + ".speed, turn-time, turn-radius"));
   }
 
+  private void addStand(Product product) {
+    product
+        .standingShare()
+        .ifPresent(
+            share ->
+                all.add(
+                    Assumption.ofPlan(
+                        product.name() + ", seeds whose plants stand, %",
+                        String.format(Locale.ROOT, "%.1f", 100 * share),
+                        "products." + product.name() + ".germination, field-survival")));
+  }
+
   private void addDelivered(String crop, @Nullable GrainDelivered grain, String key) {
     if (grain != null) {
       all.add(
-          Assumption.ofPlan(
+          new Assumption(
               crop + ", moisture delivered / sold, handling loss, %",
               String.format(
                   Locale.ROOT,
@@ -137,6 +154,7 @@ final class Assumptions {
                   100 * grain.shrink().moisture(),
                   100 * grain.shrink().standard(),
                   100 * grain.shrink().handlingLoss()),
+              ANY_MOISTURE,
               key + ".moisture, standard-moisture, handling-loss"));
     }
   }
