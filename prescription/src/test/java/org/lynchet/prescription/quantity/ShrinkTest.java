@@ -46,6 +46,12 @@ class ShrinkTest {
     assertThat(pounds).isCloseTo(9467.46, within(0.005)).isNotCloseTo(9240, within(200.0));
   }
 
+  /** U. Wisconsin, Rankin: a bushel of corn, 56 lb at 15.5 %, is 47.3 lb of dry matter; 47.32. */
+  @Test
+  void dryMatterOfABushel() {
+    assertThat(56 * new Shrink(0.155, 0, 0).kept()).isCloseTo(47.32, within(1e-9));
+  }
+
   /** Soybean from 16 to 13 %, by exact arithmetic. */
   @Test
   void soybean() {
