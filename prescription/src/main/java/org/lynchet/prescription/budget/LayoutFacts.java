@@ -56,7 +56,7 @@ final class LayoutFacts {
       if (market == null) {
         faults.add(
             "nothing is known of what " + crop + " brings",
-            plan.file() + " budget.crops",
+            plan.place("budget.crops"),
             "price and yield of each crop of the strips",
             "add budget.crops."
                 + crop

@@ -53,7 +53,7 @@ public record YieldChanges(Map<String, Spread> byCrop, List<String> forecast)
           "rows along a curve have no one heading: how light changes the yield of "
               + String.join(" and ", unknown)
               + " cannot be forecast",
-          plan.file() + " budget.crops",
+          plan.place("budget.crops"),
           "along a curve, a yield-change of each crop",
           "add yield-change as measured on the farm, or budget a copy of the plan with an AB line");
       faults.throwIfAny();

@@ -47,7 +47,13 @@ final class HandoffCommand implements Callable<Integer> {
 
   /** Who may get a part of a plan. */
   enum Receiver {
-    APPLICATOR
+    APPLICATOR;
+
+    /** The word in small letters. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   @Parameters(paramLabel = "PLAN", description = "The plan file (YAML).")
@@ -112,6 +118,6 @@ final class HandoffCommand implements Callable<Integer> {
   }
 
   private Path besidePlan() {
-    return PlanCommand.besidePlan(plan, "-" + receiver.name().toLowerCase(Locale.ROOT) + ".zip");
+    return PlanCommand.besidePlan(plan, "-" + receiver + ".zip");
   }
 }

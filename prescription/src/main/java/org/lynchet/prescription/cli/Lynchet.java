@@ -1,6 +1,8 @@
 package org.lynchet.prescription.cli;
 
+import org.lynchet.prescription.cli.HandoffCommand.Receiver;
 import org.lynchet.prescription.fault.PrintableText;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -87,7 +89,8 @@ public final class Lynchet implements Runnable {
         .setExecutionExceptionHandler(new FaultReport())
         .setParameterExceptionHandler(Lynchet::tellUsage)
         .setExecutionStrategy(Lynchet::execute)
-        .setCaseInsensitiveEnumValuesAllowed(true);
+        .registerConverter(Format.class, new OneOf<>(Format.class))
+        .registerConverter(Receiver.class, new OneOf<>(Receiver.class));
   }
 
   /** Help in colours as it is; results with nothing in them that steers a terminal. */

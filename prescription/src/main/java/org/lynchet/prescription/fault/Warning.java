@@ -53,6 +53,8 @@ public record Warning(Code code, String text) implements Serializable {
     ZONES_THINNED,
     /** No part of the boundary faces a side that has a setback. */
     SETBACK_WITHOUT_SIDE,
+    /** Setbacks set all of a crop aside, so nothing of it is sprayed. */
+    SETBACK_LEAVES_NOTHING,
     /** A planting file goes beyond what the plan says that the terminal takes. */
     TERMINAL_LIMIT
   }

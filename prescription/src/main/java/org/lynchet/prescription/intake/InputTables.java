@@ -55,7 +55,7 @@ final class InputTables {
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
-            namedBy.place() + key,
+            namedBy.place(key),
             endings(),
             "save it as one of these");
         return Optional.empty();
@@ -120,12 +120,12 @@ final class InputTables {
       }
       faults.add(
           (Files.exists(file) ? "not a file: " : "no such file: ") + name,
-          namedBy.place() + key,
+          namedBy.place(key),
           namedBy.allowed(),
           "check the name and where the file lies; looked for " + file);
     } catch (InvalidPathException e) {
       faults.add(
-          "not a file name: " + name, namedBy.place() + key, namedBy.allowed(), "check the name");
+          "not a file name: " + name, namedBy.place(key), namedBy.allowed(), "check the name");
     }
     return Optional.empty();
   }

@@ -50,7 +50,7 @@ public final class ForecastNames {
       if (!known.contains(name)) {
         faults.add(
             "the plan has no " + what + " '" + name + "'",
-            plan.file() + " forecast." + section + "." + name,
+            plan.place("forecast." + section + "." + name),
             "a " + what + " of the plan: " + String.join(", ", known),
             "correct or remove it");
       }

@@ -59,7 +59,7 @@ public final class PlanLight {
     if (line instanceof AlongCurve) {
       faults.add(
           "rows along a curve have no one heading, which a forecast of light needs",
-          plan.file() + " guidance.curve",
+          plan.place("guidance.curve"),
           "guidance.ab-line",
           "forecast a copy of the plan, with an AB line on the heading of a part of the curve");
       return false;
@@ -67,7 +67,7 @@ public final class PlanLight {
     if (line instanceof FromFile) {
       faults.add(
           "a forecast of light reads no file of guidance lines",
-          plan.file() + " guidance.ab-line.file",
+          plan.place("guidance.ab-line.file"),
           "guidance.ab-line by two points, or by a point and a heading",
           "forecast a copy of the plan, with the AB line by points");
       return false;

@@ -35,7 +35,7 @@ final class PlanSeason {
               Locale.ROOT,
               "the field lies at latitude %.4f, where the sun may not set or not rise",
               place.latitudeDegrees()),
-          plan.file() + " guidance.ab-line",
+          plan.place("guidance.ab-line"),
           "latitudes -66 to 66 degrees",
           "correct the AB line; there is no forecast of light for polar days");
     }

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
-import org.lynchet.prescription.quantity.GrainYield;
-import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
 
 /**
@@ -29,7 +27,7 @@ public record PlannedBudget(
     @Nullable Spread machineCost,
     int sprayings,
     List<ExtraCost> extraCosts,
-    Map<String, List<TrialPlot>> seedingTrials)
+    Map<String, SeedingTrials> seedingTrials)
     implements Serializable {
 
   /** Nothing told: the defaults {@code budget}. */
@@ -50,12 +48,4 @@ public record PlannedBudget(
     extraCosts = List.copyOf(extraCosts);
     seedingTrials = Collections.unmodifiableMap(new LinkedHashMap<>(seedingTrials));
   }
-
-  /**
-   * One plot of a trial.
-   *
-   * @param rate seeds per area as set on the planter
-   * @param grown what it yielded
-   */
-  public record TrialPlot(SeedingRate rate, GrainYield grown) implements Serializable {}
 }

@@ -3,6 +3,7 @@ package org.lynchet.prescription.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.defaults.Defaults.Sourced;
 import org.lynchet.prescription.machine.Combine;
@@ -12,9 +13,11 @@ import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.ExtraCost;
 import org.lynchet.prescription.plan.ForecastChoices;
+import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.Spread;
 
@@ -22,6 +25,9 @@ import org.lynchet.prescription.quantity.Spread;
 final class Assumptions {
   private static final String ANY_HANDLING =
       "the plan, else common practice, no source (ASAE D497 from memory)";
+
+  private static final String ANY_MOISTURE =
+      "the plan; moisture sold, if not told: U. Wisconsin, Rankin, Harvest Time Math 101";
 
   private final Plan plan;
   private final Defaults defaults = Defaults.get();
@@ -37,6 +43,7 @@ final class Assumptions {
     assumptions.addResponses();
     assumptions.all.addAll(CanopyAssumptions.of(plan, assumptions.defaults));
     plan.machines().values().forEach(assumptions::addMachine);
+    plan.products().values().forEach(assumptions::addStand);
     assumptions.addMoney();
     return assumptions.all;
   }
@@ -124,6 +131,34 @@ final class Assumptions {
             "machines." + name + ".speed, turn-time, turn-radius"));
   }
 
+  private void addStand(Product product) {
+    product
+        .standingShare()
+        .ifPresent(
+            share ->
+                all.add(
+                    Assumption.ofPlan(
+                        product.name() + ", seeds whose plants stand, %",
+                        String.format(Locale.ROOT, "%.1f", 100 * share),
+                        "products." + product.name() + ".germination, field-survival")));
+  }
+
+  private void addDelivered(String crop, @Nullable GrainDelivered grain, String key) {
+    if (grain != null) {
+      all.add(
+          new Assumption(
+              crop + ", moisture delivered / sold, handling loss, %",
+              String.format(
+                  Locale.ROOT,
+                  "%.1f / %.1f, %.2f",
+                  100 * grain.shrink().moisture(),
+                  100 * grain.shrink().standard(),
+                  100 * grain.shrink().handlingLoss()),
+              ANY_MOISTURE,
+              key + ".moisture, standard-moisture, handling-loss"));
+    }
+  }
+
   private void addMoney() {
     PlannedBudget budget = plan.budget();
     String currency = budget.currency();
@@ -148,6 +183,7 @@ final class Assumptions {
                           + " "
                           + market.unit().yieldSymbol(),
                       key + ".yield"));
+              addDelivered(crop, market.delivered(), key);
             });
     budget
         .seedPrices()

@@ -21,7 +21,24 @@ final class CanopyAssumptions {
           "leaf-area-index", "leaf-area-index",
           "extinction", "extinction",
           "planting", "planting",
-          "days-to-maturity", "maturity");
+          "days-to-maturity", "maturity",
+          "half-leaf", "half-leaf",
+          "full-leaf", "full-leaf",
+          "decline-from", "decline-from",
+          "leaf-at-maturity", "leaf-at-maturity");
+
+  /** Those keys in the order of the list. */
+  private static final List<String> ORDER =
+      List.of(
+          "height",
+          "leaf-area-index",
+          "extinction",
+          "planting",
+          "maturity",
+          "half-leaf",
+          "full-leaf",
+          "decline-from",
+          "leaf-at-maturity");
 
   /** Only tried by the command light. */
   private static final String SHORT = "short-stature-height-metres";
@@ -78,7 +95,7 @@ final class CanopyAssumptions {
   }
 
   private void addPlanned(String name, PlannedCanopy canopy) {
-    for (String key : List.of("height", "leaf-area-index", "extinction", "planting", "maturity")) {
+    for (String key : ORDER) {
       planned(canopy, key)
           .ifPresent(
               value ->
@@ -99,7 +116,11 @@ final class CanopyAssumptions {
           case "leaf-area-index" -> canopy.leafAreaIndex();
           case "extinction" -> canopy.extinction();
           case "planting" -> canopy.planting();
-          default -> canopy.maturity();
+          case "maturity" -> canopy.maturity();
+          case "half-leaf" -> canopy.leaf().half();
+          case "full-leaf" -> canopy.leaf().full();
+          case "decline-from" -> canopy.leaf().declineFrom();
+          default -> canopy.leaf().leftAtMaturity();
         };
     return Optional.ofNullable(value).map(Object::toString);
   }

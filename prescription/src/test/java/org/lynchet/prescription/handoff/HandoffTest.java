@@ -117,6 +117,23 @@ class HandoffTest {
     }
   }
 
+  /** 4 decimals, as in the columns of all formats, and none of the noise of binary numbers. */
+  @Test
+  void offsetsOfPassesAreRounded() throws Exception {
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().headland(1, true).plan(),
+            field("POLYGON ((-700 0, -200 0, -200 400, -700 400, -700 0))"));
+    Handoff.of(layout, Summary.of(layout)).write(out, false);
+    for (String file : List.of("passes", "headland")) {
+      assertThat(out.resolve("guidance/" + file + ".geojson"))
+          .content()
+          .containsPattern("(offset|distance)_m\": ?-?\\d+\\.\\d")
+          .doesNotContainPattern("(offset|distance)_m\": ?-?\\d+\\.\\d{5}");
+    }
+  }
+
   @Test
   void sameInputSameBytes() throws Exception {
     List<WrittenFile> once = write(cornAndSoybean().headland(1, true), folder.resolve("once"));

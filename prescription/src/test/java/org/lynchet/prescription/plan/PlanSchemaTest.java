@@ -74,6 +74,13 @@ class PlanSchemaTest {
             .replace("{corn: 40", "{7: 40")
             .replace("  corn:\n", "  7:\n"),
         PlanTexts.FULL.replace("{from: 350, to: 10.5, step: 5}", "[0, 359.99, 90.0]"),
+        PlanTexts.FULL.replace("34000 seeds/ac", "30400 plants/ac"),
+        PlanTexts.FULL.replace("52.5 bu/ac", "3150 lb/ac"),
+        PlanTexts.FULL
+            .replace("curve: tested-rates\n      plots", "plots")
+            .replace(
+                "- {rate: 28000",
+                "- {rate: 27000 seeds/ac, yield: 9 t/ha}\n        - {rate: 28000"),
         PlanTexts.FULL.replace("32000 seeds/ac", "{low: 32e3 seeds/ac, high: 0 seeds/ha}"));
   }
 
@@ -92,6 +99,11 @@ class PlanSchemaTest {
             "'0 in' is out", // likewise
             "'1e999 in' is out", // likewise
             "'101 %' is out", // likewise
+            "'160 %' is out", // likewise
+            "'61 %' is out", // likewise
+            "'11 %' is out", // likewise
+            "'4 lb/ac' is out", // likewise
+            "is not after", // two values
             "'140 %' is out", // likewise
             "42 bytes", // a schema counts characters
             "'2027-02-30'", // the calendar
@@ -264,6 +276,7 @@ class PlanSchemaTest {
             around-holes: true
             crop-shares: 1
             currency: USD
+            curve: parabola
             date: 2000-01-01
             efficiency: 65 %
             end-angle: 30

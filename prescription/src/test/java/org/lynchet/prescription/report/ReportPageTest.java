@@ -138,7 +138,8 @@ class ReportPageTest {
         .hasSizeGreaterThan(25)
         .allMatch(value -> words.contains(value.source()));
     assertThat(words)
-        .contains("forecast.canopies.corn.height", "budget.crops.soybean.price", "forecast.season");
+        .contains("forecast.canopies.corn.height", "budget.crops.soybean.price", "forecast.season")
+        .contains("forecast.canopies.corn.half-leaf", "forecast.canopies.soybean.leaf-at-maturity");
   }
 
   /** Water, hybrids, weather, prices, drought; no advice of a licensed professional. */
