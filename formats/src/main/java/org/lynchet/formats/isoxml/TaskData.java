@@ -22,6 +22,9 @@ public final class TaskData {
   /** Where the packed set lies below the folder that is written to. */
   public static final String ZIP = "TASKDATA.zip";
 
+  /** The most characters of a name. */
+  public static final int LONGEST_NAME = IsoText.LONGEST;
+
   /** The earliest date that a .zip can say; the same whenever it is written. */
   private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
 

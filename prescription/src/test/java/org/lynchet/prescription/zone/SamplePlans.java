@@ -133,6 +133,17 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Gives a planter another name. */
+  public SamplePlans rename(String planter, String name) {
+    if (machines.remove(planter) instanceof Planter old) {
+      machines.put(
+          name,
+          new Planter(
+              name, old.rows(), old.rowSpacing(), old.hoppers(), old.rateLimits(), old.handling()));
+    }
+    return this;
+  }
+
   /** Writes these formats only. */
   public SamplePlans formats(Format... these) {
     formats = List.of(these);
