@@ -148,7 +148,9 @@ class MutationTest {
   /** The check says what is wrong and never fails, whatever it is given. */
   private static FeatureTable checkedAndRead(Path file) throws FormatException {
     assertThat(TaskData.check(file)).hasSizeLessThanOrEqualTo(FaultList.LIMIT + 1);
-    return TaskData.boundaryReader("PFD1").read(file);
+    FeatureTable zones = TaskData.tableReader("TSK1").read(file);
+    TaskData.boundaryReader("PFD1").read(file);
+    return zones;
   }
 
   private void mutate(Damaged what, Path damaged, Path read, FeatureReader reader)

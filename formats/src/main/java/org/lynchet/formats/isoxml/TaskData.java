@@ -124,6 +124,18 @@ public final class TaskData {
   }
 
   /**
+   * Reads treatment zones or a boundary as a table. Zones have columns task, crop, product, rate
+   * and rate_unit, crop and product {@code none} where nothing is put on; a boundary has no
+   * columns.
+   *
+   * @param id of a task, such as TSK1, for its zones; of a field, such as PFD1, for its boundary;
+   *     empty for the zones of all tasks, or the boundary of the only field where no task has any
+   */
+  public static FeatureReader tableReader(String id) {
+    return id.isEmpty() || id.startsWith("TSK") ? new ZoneTableReader(id) : boundaryReader(id);
+  }
+
+  /**
    * Everything wrong in a set of task data, a schema's rules and those that a schema cannot hold;
    * empty if it is right.
    *

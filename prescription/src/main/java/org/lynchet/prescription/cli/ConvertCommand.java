@@ -28,14 +28,18 @@ import picocli.CommandLine.Spec;
     header = "Takes boundaries and zones from one file format to another.",
     description = {
       "%nThe new file is read back and compared before it is put in place. Coordinates come out in"
-          + " WGS 84 longitude and latitude. As isoxml every area becomes a field of ISO 11783-10"
-          + " task data, and other values stay behind.%n"
+          + " WGS 84 longitude and latitude. As isoxml, areas with columns rate and rate_unit (and crop"
+          + " and product) become the treatment zones of one field of ISO 11783-10 task data, a task"
+          + " for each crop; areas without become fields. Of task data, #PFD1 is a field's boundary,"
+          + " #TSK1 the zones of a task, and without either come the zones of all tasks, or the"
+          + " boundary if it has none. What a format has no place for is told.%n"
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  lynchet convert taskdata.zip#PFD1 --to geojson field.geojson",
       "  lynchet convert farm.kmz --to shapefile farm.shp",
       "  lynchet convert field.gpkg#boundary --to isoxml field.zip",
+      "  lynchet convert planting/corn.shp --to isoxml corn.zip",
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

@@ -47,6 +47,8 @@ public record Warning(Code code, String text) implements Serializable {
     VALUES_ROUNDED,
     /** Features that a format has no place for were left out. */
     FEATURES_LEFT_OUT,
+    /** Columns that a format has no place for were left out. */
+    VALUES_LEFT_OUT,
     /** A crop or product of the plan has no area in the field. */
     NOTHING_PLANTED,
     /** Vertices of zones were left out on request. */

@@ -38,6 +38,11 @@ final class InputTables {
     return read(name, key, VertexCsv.reader(), TaskData::boundaryReader);
   }
 
+  /** The same for a file of zones: of task data, its treatment zones. */
+  Optional<FeatureTable> readZones(String name, String key) {
+    return read(name, key, VertexCsv.reader(), TaskData::tableReader);
+  }
+
   /** The same for a file of lines. */
   Optional<FeatureTable> readLines(String name, String key) {
     return read(name, key, VertexCsv.lineReader(), TaskDataCurve::new);
