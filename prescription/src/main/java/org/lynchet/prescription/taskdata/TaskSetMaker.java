@@ -84,12 +84,16 @@ public final class TaskSetMaker {
     TreatmentZones zones = new TreatmentZones(field, crop, products, presentations);
     return new Task(
         id,
-        TaskData.name((crop + " " + field.name()).strip()),
+        TaskData.name(name(crop)),
         FIELD_ID,
         zones.all(faults),
         TreatmentZones.OFF,
         TreatmentZones.OFF,
         TreatmentZones.OFF);
+  }
+
+  private String name(String crop) {
+    return crop.equals(field.name()) ? crop : (crop + " " + field.name()).strip();
   }
 
   private List<Crop> crops() {
