@@ -41,8 +41,8 @@ public final class PlanComparison {
   /**
    * Compares on all processors.
    *
-   * @throws RejectedException with every fault of what a forecast goes by, or if no width fits, or
-   *     if plan and field do not go together
+   * @throws RejectedException with every fault of what a forecast goes by, or if plan and field do
+   *     not go together
    */
   public static Comparison of(Plan plan, FieldData field, Progress progress)
       throws RejectedException {

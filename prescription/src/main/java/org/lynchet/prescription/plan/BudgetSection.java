@@ -81,7 +81,7 @@ final class BudgetSection {
                 .orElse(none.seedPrices()),
             keys.find("machine-cost", SpreadReader.of(MoneyText.HOURLY_COST, Price::amount))
                 .orElse(null),
-            keys.find("sprayings", NumberText.count(1, MOST_SPRAYINGS)).orElse(none.sprayings()),
+            keys.find("sprayings", NumberText.count(1, MOST_SPRAYINGS)).orElse(null),
             keys.find("extra-costs", ValueReader.listOf(KeyReader.keys(BudgetSection::extra)))
                 .orElse(none.extraCosts()),
             keys.find("seeding-trials", KeyReader.names(product, this::trials))

@@ -72,10 +72,9 @@ final class PlanBinding {
   }
 
   private static Optional<FitChoices> fit(KeyReader keys) {
-    FitChoices other = FitChoices.DEFAULT;
     return Optional.of(
         new FitChoices(
-            keys.find("max-strip-width", QuantityText.LENGTH).orElse(other.maxStripWidth()),
-            keys.find("tolerance", QuantityText.TOLERANCE).orElse(other.tolerance())));
+            keys.find("max-strip-width", QuantityText.LENGTH).orElse(null),
+            keys.find("tolerance", QuantityText.TOLERANCE).orElse(null)));
   }
 }

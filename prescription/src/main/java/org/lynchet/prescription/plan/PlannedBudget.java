@@ -16,7 +16,7 @@ import org.lynchet.prescription.quantity.Spread;
  * @param crops what crops bring, by crop; may lack crops of the pattern
  * @param seedPrices money for a unit of seed, by product; may lack products
  * @param machineCost money for an hour of a machine with its driver, or null if not told
- * @param sprayings how often the sprayer drives over each crop in a season
+ * @param toldSprayings how often the sprayer drives over each crop in a season, or null if not told
  * @param extraCosts what else strips cost more
  * @param seedingTrials what products yielded at several seeding rates, by product
  */
@@ -25,7 +25,7 @@ public record PlannedBudget(
     Map<String, CropMarket> crops,
     Map<String, Double> seedPrices,
     @Nullable Spread machineCost,
-    int sprayings,
+    @Nullable Integer toldSprayings,
     List<ExtraCost> extraCosts,
     Map<String, SeedingTrials> seedingTrials)
     implements Serializable {
@@ -37,7 +37,7 @@ public record PlannedBudget(
           Map.of(),
           Map.of(),
           null,
-          Defaults.get().whole("budget.sprayings"),
+          null,
           List.of(),
           Map.of());
 
@@ -47,5 +47,10 @@ public record PlannedBudget(
     seedPrices = Collections.unmodifiableMap(new LinkedHashMap<>(seedPrices));
     extraCosts = List.copyOf(extraCosts);
     seedingTrials = Collections.unmodifiableMap(new LinkedHashMap<>(seedingTrials));
+  }
+
+  /** How often the sprayer drives over each crop in a season; by default where it is not told. */
+  public int sprayings() {
+    return toldSprayings == null ? Defaults.get().whole("budget.sprayings") : toldSprayings;
   }
 }

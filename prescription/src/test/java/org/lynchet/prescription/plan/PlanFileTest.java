@@ -130,6 +130,8 @@ class PlanFileTest {
               assertThat(handling.efficiency()).isEqualTo(0.7);
               assertThat(handling.turnTime().hours()).isCloseTo(1.0 / 120, within(1e-15));
               assertThat(handling.turnRadius().metres()).isEqualTo(7);
+              assertThat(handling.told())
+                  .containsExactly("speed", "efficiency", "turn-time", "turn-radius");
             });
     assertThat(plan.machines().get("bean-planter"))
         .isInstanceOfSatisfying(

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lynchet.prescription.light.PlanLight;
+import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlanFile;
 
 /** What a plan says of stands, moisture and leaves is among the assumptions, with its keys. */
@@ -19,7 +21,7 @@ class AssumptionsTest {
       strips:
         - {crop: corn, planted-by: corn-planter, passes: 1, centre: {product: tall-108, rate: 30000 plants/ac}}
       products: {tall-108: {crop: corn, germination: 95 %, field-survival: 90 %}}
-      forecast: {canopies: {corn: {half-leaf: 2027-06-20, leaf-at-maturity: 40 %}}}
+      forecast: {canopies: {corn: {planting: 2027-05-05, half-leaf: 2027-06-20, leaf-at-maturity: 40 %}}}
       budget: {crops: {corn: {price: 4 /bu, yield: 200 bu/ac, moisture: 18 %, handling-loss: 0.5 %}}}
       """;
 
@@ -28,7 +30,8 @@ class AssumptionsTest {
   @Test
   void plansSayWhatTheyGoBy() throws Exception {
     Path file = Files.writeString(folder.resolve("plan.yaml"), PLAN);
-    List<Assumption> all = Assumptions.of(PlanFile.read(file));
+    Plan plan = PlanFile.read(file);
+    List<Assumption> all = Assumptions.of(plan, PlanLight.request(plan), List.of());
     assertThat(all)
         .contains(
             Assumption.ofPlan(

@@ -114,7 +114,8 @@ class PlanForecastTest {
       String table = forecast(PLAN + "forecast: {season: " + season + "}\n").table();
       assertThat(table)
           .contains("Dry-season warning", "not a promise", "Land equivalent ratio", "near 1")
-          .contains("licensed professional");
+          .contains("licensed professional")
+          .contains("of up to 4, that bring 80 % of the largest gain", "below 0.001 of the land");
       assertThat(table.lines()).allMatch(line -> line.length() <= 100);
     }
   }

@@ -196,6 +196,12 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Adds a machine, or takes it in place of the one of its name. */
+  public SamplePlans machine(Machine machine) {
+    machines.put(machine.name(), machine);
+    return this;
+  }
+
   /** Adds a combine of some crops; of all if none is named. */
   public SamplePlans combine(String name, double headerFeet, String... crops) {
     Length header = new Length(headerFeet, LengthUnit.FOOT);
