@@ -32,7 +32,7 @@ final class VertexCsvReader implements FeatureReader {
 
   @Override
   public FeatureTable read(Path file) throws FormatException {
-    String text = CsvText.decode(InputFile.read(file));
+    String text = CsvText.decode(InputFile.read(file), file.toString());
     FaultList faults = new FaultList();
     VertexRings rings = new VertexRings(file.toString(), faults);
     readRows(text, file.toString(), rings, faults);

@@ -12,9 +12,13 @@ import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
 
 /** A file of SQLite, open; the only class that knows the driver. */
 final class Database implements AutoCloseable {
+  /** The bits of a result code without its details: https://sqlite.org/rescode.html. */
+  private static final int PRIMARY_CODE = 0xFF;
+
   private final Connection connection;
 
   private Database(Connection connection) {
@@ -118,6 +122,11 @@ final class Database implements AutoCloseable {
   @Override
   public void close() throws SQLException {
     connection.close();
+  }
+
+  /** Whether the disk, or what a file may take of it, is full. */
+  static boolean isFull(SQLException refused) {
+    return (refused.getErrorCode() & PRIMARY_CODE) == SQLiteErrorCode.SQLITE_FULL.code;
   }
 
   /** A name as it stands in a statement. */

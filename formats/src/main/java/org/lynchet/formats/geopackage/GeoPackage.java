@@ -32,7 +32,8 @@ public final class GeoPackage {
     try (Database database = Database.create(file)) {
       new LayerWriter(database, date).write(tables);
     } catch (SQLException e) {
-      throw new IOException(file + ": " + e.getMessage(), e);
+      throw new IOException(
+          Database.isFull(e) ? "No space left on device" : file + ": " + e.getMessage(), e);
     }
   }
 

@@ -1,6 +1,5 @@
 package org.lynchet.formats.geopackage;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -53,8 +52,8 @@ final class GeoPackageReader implements FeatureReader {
 
   /** SQLite would make a file that is not there, and takes any file that is empty. */
   private static void checkFile(Path file) throws FormatException {
-    if (!Files.isRegularFile(file) || InputFile.size(file) == 0) {
-      throw fault("no such file, or an empty one", file, "a GeoPackage", "check the name");
+    if (InputFile.size(file) == 0) {
+      throw fault("the file is empty", file, "a GeoPackage", "export it again");
     }
   }
 

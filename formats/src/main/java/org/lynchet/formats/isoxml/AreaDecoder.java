@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
+import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.lynchet.formats.FaultList;
@@ -19,6 +19,9 @@ import org.lynchet.formats.XmlElement;
 final class AreaDecoder {
   private static final GeometryFactory GEOMETRIES = new GeometryFactory();
   private static final int MOST_RINGS = 20_000;
+
+  /** The part by which the areas of the same ring, walked from elsewhere, may differ. */
+  private static final double SAME_AREA = 1e-9;
 
   private final TaskTree tree;
   private final FaultList faults;
@@ -52,7 +55,7 @@ final class AreaDecoder {
     }
     for (XmlElement segment : segments) {
       if (segment.attribute("A").equals("1")) {
-        ring(segment).ifPresent(ring -> shells.add(new Shell(ring, new ArrayList<>())));
+        ring(segment).ifPresent(ring -> shells.add(Shell.of(ring)));
       }
     }
     for (XmlElement segment : segments) {
@@ -92,26 +95,24 @@ final class AreaDecoder {
     }
   }
 
+  /**
+   * The smallest exterior ring that the hole lies in and that is larger than it: another one may
+   * fill the hole, or lie around the ring that the hole belongs to.
+   */
   private static @Nullable Shell around(List<Shell> shells, LinearRing hole) {
+    Polygon filled = GEOMETRIES.createPolygon(hole);
+    double least = filled.getArea() * (1 + SAME_AREA);
+    Coordinate inside = filled.getInteriorPoint().getCoordinate();
+    Shell smallest = null;
     for (Shell shell : shells) {
-      if (shell.ring.getEnvelopeInternal().covers(hole.getEnvelopeInternal())
-          && holds(shell.ring, hole)) {
-        return shell;
+      if (shell.area > least
+          && (smallest == null || shell.area < smallest.area)
+          && shell.ring.getEnvelopeInternal().covers(hole.getEnvelopeInternal())
+          && PointLocation.isInRing(inside, shell.ring.getCoordinates())) {
+        smallest = shell;
       }
     }
-    return null;
-  }
-
-  /** Asks the first vertex of the hole that does not lie on the ring. */
-  private static boolean holds(LinearRing ring, LinearRing hole) {
-    Polygon area = GEOMETRIES.createPolygon(ring);
-    for (Coordinate at : hole.getCoordinates()) {
-      int location = SimplePointInAreaLocator.locate(at, area);
-      if (location != Location.BOUNDARY) {
-        return location == Location.INTERIOR;
-      }
-    }
-    return true;
+    return smallest;
   }
 
   /** The points of a line, longitude as x; those that are no place on earth become faults. */
@@ -146,7 +147,11 @@ final class AreaDecoder {
   }
 
   /** An exterior ring and the interior rings found in it. */
-  private record Shell(LinearRing ring, List<LinearRing> holes) {
+  private record Shell(LinearRing ring, double area, List<LinearRing> holes) {
+    static Shell of(LinearRing ring) {
+      return new Shell(ring, Area.ofRing(ring.getCoordinateSequence()), new ArrayList<>());
+    }
+
     Polygon toPolygon() {
       return GEOMETRIES.createPolygon(ring, holes.toArray(new LinearRing[0]));
     }

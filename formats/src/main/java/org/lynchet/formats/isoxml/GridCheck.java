@@ -56,6 +56,10 @@ final class GridCheck {
     String code = grid.attribute("J");
     for (XmlElement zone : task.children("TZN")) {
       if (zone.attribute("A").equals(code)) {
+        if (zone.children("PDV").isEmpty()) {
+          fault(
+              grid, "it takes its values from zone " + code + ", which has none", "a value (PDV)");
+        }
         return (long) BYTES_OF_A_VALUE * zone.children("PDV").size();
       }
     }

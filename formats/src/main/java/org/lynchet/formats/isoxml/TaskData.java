@@ -22,6 +22,9 @@ public final class TaskData {
   /** Where the packed set lies below the folder that is written to. */
   public static final String ZIP = "TASKDATA.zip";
 
+  /** The most characters of a name. */
+  public static final int LONGEST_NAME = IsoText.LONGEST;
+
   /** The earliest date that a .zip can say; the same whenever it is written. */
   private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
 
@@ -118,6 +121,18 @@ public final class TaskData {
    */
   public static FeatureReader boundaryReader(String id) {
     return new PartFieldReader(id);
+  }
+
+  /**
+   * Reads treatment zones or a boundary as a table. Zones have columns task, crop, product, rate
+   * and rate_unit, crop and product {@code none} where nothing is put on; a boundary has no
+   * columns.
+   *
+   * @param id of a task, such as TSK1, for its zones; of a field, such as PFD1, for its boundary;
+   *     empty for the zones of all tasks, or the boundary of the only field where no task has any
+   */
+  public static FeatureReader tableReader(String id) {
+    return id.isEmpty() || id.startsWith("TSK") ? new ZoneTableReader(id) : boundaryReader(id);
   }
 
   /**

@@ -12,7 +12,7 @@ import org.lynchet.formats.isoxml.TaskSet.Version;
 /**
  * Checks a set of task data against the rules of ISO 11783-10:2015: those of its schema for the
  * elements that strips use, and those that no schema sees: reference types, zone codes and the
- * tasks that name them, closed rings, sizes of grids, overlaps.
+ * tasks that name them, closed rings, points of guidance patterns, sizes of grids, overlaps.
  */
 final class TaskDataCheck {
   private static final Set<String> CURRENT_ONLY = Set.of("GGP", "GPN", "GAN", "CAT");
@@ -23,6 +23,7 @@ final class TaskDataCheck {
   private final AttributeCheck attributes;
   private final IdCheck ids;
   private final AreaDecoder areas;
+  private final PatternCheck patterns;
 
   private TaskDataCheck(TaskTree tree, FaultList faults) {
     this.tree = tree;
@@ -31,6 +32,7 @@ final class TaskDataCheck {
     this.ids = new IdCheck(tree, faults);
     // What it would say of points and rings is said here, once.
     this.areas = new AreaDecoder(tree, new FaultList());
+    this.patterns = new PatternCheck(tree, faults);
   }
 
   /** Everything that is wrong; empty if nothing is. */
@@ -79,7 +81,7 @@ final class TaskDataCheck {
     switch (element.name()) {
       case "PLN" -> polygon(element);
       case "LSG" -> line(element);
-      case "GPN" -> pattern(element);
+      case "GPN" -> patterns.check(element);
       default -> {
         // The others have no rule of their own.
       }
@@ -110,16 +112,6 @@ final class TaskDataCheck {
     int least = tree.version() == Version.V4_3 ? 1 : 2;
     if (line.children("PNT").size() < least) {
       fault(line, "a line of " + line.children("PNT").size() + " points", least + " or more");
-    }
-  }
-
-  private void pattern(XmlElement pattern) {
-    int lines = pattern.children("LSG").size();
-    if (lines != 1) {
-      fault(pattern, "a guidance pattern of " + lines + " lines", "exactly one line (LSG)");
-    }
-    if (pattern.attribute("C").equals("2") && pattern.attribute("G").isEmpty()) {
-      fault(pattern, "an A+ pattern without a heading", "the heading in G");
     }
   }
 

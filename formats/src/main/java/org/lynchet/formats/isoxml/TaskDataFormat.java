@@ -27,7 +27,7 @@ final class TaskDataFormat implements FileFormat {
 
   @Override
   public FeatureReader reader(String part) {
-    return TaskData.boundaryReader(part);
+    return TaskData.tableReader(part);
   }
 
   @Override

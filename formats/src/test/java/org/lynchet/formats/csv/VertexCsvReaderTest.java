@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +118,30 @@ class VertexCsvReaderTest {
     assertThat(refused("")).hasSize(1);
     assertThat(refused("lon,lat\n\"1\"x,2\n")).hasSize(1);
     assertThat(refused("lon,lat\n\"1,2\n")).hasSize(1);
+  }
+
+  @Test
+  void whatIsNoTextIsToldWithItsLine() throws IOException {
+    String rows = "lon,lat\n0,0\n1,0\n1,1\n";
+    byte[] western = "lon,lat,nom\n0,0,pr\u00E9\n1,0,\n".getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(refused(western).what()).contains("not UTF-8", "byte E9", "the 19. of the file");
+    assertThat(refused(western).where()).endsWith("field.csv, line 2");
+    assertThat(refused(western).next()).contains("UTF-8");
+    byte[] cutShort = "lon,lat\n0,0\n\u00E9".getBytes(StandardCharsets.UTF_8);
+    assertThat(refused(Arrays.copyOf(cutShort, cutShort.length - 1)).where()).endsWith("line 3");
+    assertThat(refused(rows.getBytes(StandardCharsets.UTF_16LE)).what())
+        .contains("zeros", "UTF-16 without a mark");
+    byte[] half = ("\uFEFF" + rows).getBytes(StandardCharsets.UTF_16BE);
+    assertThat(refused(Arrays.copyOf(half, half.length - 1)).what()).contains("not UTF-16BE");
+    assertThat(refused(new byte[] {'P', 'K', 3, 4, 20, 0, 0, 0}).what()).contains("spreadsheet");
+    assertThat(refused(new byte[] {1, 2, 0, 3}).what()).contains("no text");
+  }
+
+  private Fault refused(byte[] bytes) {
+    FormatException refused = catchThrowableOfType(FormatException.class, () -> read(bytes));
+    assertThat(refused).isNotNull();
+    assertThat(refused.faults()).hasSize(1);
+    return refused.faults().get(0);
   }
 
   private FeatureTable read(byte[] bytes) throws IOException, FormatException {

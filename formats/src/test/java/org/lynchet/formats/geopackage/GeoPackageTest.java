@@ -155,6 +155,10 @@ class GeoPackageTest {
     FormatException refused =
         catchThrowableOfType(FormatException.class, () -> GeoPackage.reader("").read(file));
     assertThat(refused.faults().get(0).what()).contains("cannot be read as a GeoPackage");
+    Path empty = Files.createFile(folder.resolve("empty.gpkg"));
+    assertThatThrownBy(() -> GeoPackage.reader("").read(empty))
+        .isInstanceOf(FormatException.class)
+        .hasMessageContaining("the file is empty");
     Path missing = folder.resolve("missing.gpkg");
     assertThatThrownBy(() -> GeoPackage.reader("").read(missing))
         .isInstanceOf(FormatException.class);

@@ -52,6 +52,14 @@ class TaskDataCheckTest {
         // guidance
         "G=\"12.5\"; G=\"361\"; attribute G of GPN",
         "G=\"12.5\"; X=\"1\"; A+ pattern without a heading",
+        "C=\"1\" E=\"4\"; C=\"2\" E=\"4\"; an A+ pattern of 2 points",
+        "C=\"2\" E=\"4\"; C=\"1\" E=\"4\"; an AB line of 1 points",
+        "C=\"2\" E=\"4\"; C=\"3\" E=\"4\"; a curve of 1 points",
+        "C=\"3\" E=\"4\"; C=\"1\" E=\"4\"; an AB line of 3 points",
+        "PNT A=\"6\"; PNT A=\"7\"; ends are points of types 7 and 7",
+        "PNT A=\"7\"; PNT A=\"9\"; ends are points of types 6 and 9",
+        "LSG A=\"5\"; LSG A=\"3\"; whose line is of another type",
+        "E=\"4\" F=; E=\"5\" F=; attribute E of GPN",
         "VersionMajor=\"4\"; VersionMajor=\"3\"; GGP in version 3.3",
         // grids
         "</TSK>; <GRD A=\"1\" B=\"1\" C=\"0.1\" D=\"0.1\" E=\"1\" F=\"1\" G=\"GRD00001\" I=\"1\"/></TSK>;"
@@ -91,6 +99,8 @@ class TaskDataCheckTest {
     assertThat(faults("</TSK>", grid.formatted("2")).get(0).what()).contains("has 4 bytes");
     Files.write(cells, new byte[16]);
     assertThat(faults("</TSK>", grid.formatted("2"))).isEmpty();
+    String ofNone = "<TZN A=\"9\"/>" + grid.formatted("2").replace("J=\"1\"", "J=\"9\"");
+    assertThat(faults("</TSK>", ofNone).get(0).what()).contains("zone 9, which has none");
   }
 
   private List<Fault> faults(String right, String wrong) throws IOException {

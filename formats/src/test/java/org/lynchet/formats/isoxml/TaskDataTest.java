@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,32 @@ class TaskDataTest {
   void whatIsWrittenIsRight(Version version) throws Exception {
     TaskData.write(TaskSamples.set(version), folder);
     assertThat(TaskData.check(folder.resolve(TaskData.ZIP))).isEmpty();
+  }
+
+  /**
+   * An area that fills the hole of another, and one in that hole's neighbour: in version 3.3 all
+   * their rings are in one polygon, and each hole must find its own ring, in any order of areas.
+   */
+  @ParameterizedTest
+  @EnumSource
+  void holesThatAreFilledStayHoles(Version version) throws Exception {
+    String filling = "((-94 43, -93.9 43, -93.9 43.1, -94 43.1, -94 43))";
+    String around =
+        "((-94.1 42.9, -93.8 42.9, -93.8 43.2, -94.1 43.2, -94.1 42.9),"
+            + " (-94 43, -94 43.1, -93.9 43.1, -93.9 43, -94 43))";
+    String outer =
+        "((-94.3 42.7, -93.6 42.7, -93.6 43.4, -94.3 43.4, -94.3 42.7),"
+            + " (-94.1 42.9, -94.1 43.2, -93.8 43.2, -93.8 42.9, -94.1 42.9))";
+    for (List<String> order :
+        List.of(
+            List.of(filling, around, outer),
+            List.of(outer, around, filling),
+            List.of(around, filling, outer))) {
+      TaskSet set =
+          TaskSamples.withZone(version, "MULTIPOLYGON (" + String.join(", ", order) + ")");
+      TaskData.write(set, folder);
+      assertThat(TaskData.differences(set, folder.resolve(TaskData.ZIP))).isEmpty();
+    }
   }
 
   @Test

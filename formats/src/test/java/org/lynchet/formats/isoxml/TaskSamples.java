@@ -68,6 +68,26 @@ final class TaskSamples {
                 0)));
   }
 
+  /** The same, the last zone being this area and the one before it not drawn. */
+  static TaskSet withZone(Version version, String wkt) {
+    TaskSet set = set(version);
+    Task task = set.tasks().get(0);
+    List<Zone> zones =
+        List.of(
+            task.zones().get(0),
+            zone(1, "tall-108", 8402, "PDT1", "POLYGON EMPTY"),
+            zone(2, "short-106", 8896, "PDT2", wkt));
+    return new TaskSet(
+        version,
+        set.customer(),
+        set.farm(),
+        set.presentations(),
+        set.products(),
+        set.crops(),
+        set.partFields(),
+        List.of(new Task(task.id(), task.name(), task.partField(), zones, 0, 0, 0)));
+  }
+
   private static Zone zone(int code, String name, int rate, String product, String wkt) {
     return new Zone(code, name, List.of(new Value(11, rate, product, "VPN1")), area(wkt));
   }

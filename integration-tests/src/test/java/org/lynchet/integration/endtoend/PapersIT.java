@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -91,6 +92,34 @@ class PapersIT {
     assertThat(poppler("pdfinfo", "out/cab-sheet.pdf")).containsPattern("Pages: +2\n");
     assertThat(poppler("pdftotext", "-f", "2", "out/cab-sheet.pdf", "-"))
         .contains("bean-planter: 24 rows of 15 in");
+  }
+
+  /** Feet, inches and miles stand in parentheses only, where a rule of the law has them. */
+  @Test
+  void aMetricPlanHasMetricPapers() throws Exception {
+    Path metric =
+        Folders.copy(Program.examples().resolve("metric-shapefile"), folder.resolve("metric"));
+    String plan = metric.resolve("plan.yaml").toString();
+    lynchet("plan", plan, "--papers", "--out", "metric-out");
+    lynchet("handoff", plan, "--to", "applicator", "--out", "metric-spray");
+    List<String> texts = new ArrayList<>();
+    texts.add(Files.readString(folder.resolve("metric-spray/README.txt")));
+    for (String pdf :
+        List.of(
+            "metric-out/cab-sheet.pdf",
+            "metric-out/seed-sheet.pdf",
+            "metric-spray/spray-map.pdf",
+            "metric-spray/spray-record.pdf")) {
+      texts.add(poppler("pdftotext", "-layout", pdf, "-"));
+    }
+    for (String text : texts) {
+      assertThat(text.replaceAll("\\([^)]*\\)", ""))
+          .doesNotContainPattern("\\b(ac|acres?|ft|feet|inch|mph|mi)\\b")
+          .doesNotContainPattern("\\d in\\b");
+    }
+    assertThat(texts.get(4)).contains("Rate of product per hectare", "Carrier per hectare", " ha.");
+    assertThat(poppler("pdftotext", "-layout", "spray/spray-record.pdf", "-"))
+        .contains("Rate of product per acre", "Carrier per acre");
   }
 
   @Test

@@ -61,6 +61,31 @@ class RefusedTargetIT {
     assertRefused(run, out, "No space left on device");
   }
 
+  /** SQLite writes for itself and has words of its own. */
+  @Test
+  void diskIsFullOfAGeoPackage() throws IOException, InterruptedException {
+    assumeOwnMounts();
+    Path out = work.resolve("field.gpkg");
+    String field = plan.resolveSibling("sandhill-east.geojson").toString();
+    String script = "\"$@\"; code=$?; ls -A \"$DISK\"; exit $code";
+    Run run = onDisk("40k", script, "convert", field, "--to", "geopackage", out.toString());
+    assertThat(run.out()).as("what is left on the disk").isEmpty();
+    assertRefused(run, out, "No space left on device");
+  }
+
+  /** An output in another one would make that one look damaged. */
+  @Test
+  void placeInAnotherOutput() throws IOException, InterruptedException {
+    Path out = work.resolve("out");
+    assertThat(plan(out).exitCode()).isZero();
+    SortedMap<String, String> before = Folders.digests(work);
+    assertRefused(plan(out.resolve("planting/x")), out.resolve("planting/x"), "an earlier run");
+    Path zip = out.resolve("spray.zip");
+    String[] handoff = {"handoff", plan.toString(), "--to", "applicator", "--out", zip.toString()};
+    assertRefused(Program.jar().run(folder, handoff), zip, "an earlier run");
+    assertThat(Folders.digests(work)).isEqualTo(before);
+  }
+
   /** The same disk with room, or the test above would hold for any size. */
   @Test
   void diskIsLargeEnough() throws IOException, InterruptedException {
@@ -121,9 +146,14 @@ class RefusedTargetIT {
   /** Runs a shell script, its words the program's, where the folder is a disk of a size. */
   private Run onDisk(String size, String script, Path out)
       throws IOException, InterruptedException {
+    return onDisk(size, script, arguments(out));
+  }
+
+  private Run onDisk(String size, String script, String... arguments)
+      throws IOException, InterruptedException {
     return Program.jar()
         .behind("unshare", "-rm", "sh", "-c", MOUNT + script, "sh")
-        .child(folder, arguments(out))
+        .child(folder, arguments)
         .withEnvironment("SIZE", size)
         .withEnvironment("DISK", work.toString())
         .run();

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lynchet.integration.program.Program;
 import org.lynchet.integration.program.Run;
@@ -26,22 +27,71 @@ class TaskDataIT {
 
   @TempDir Path folder;
 
+  /** Fields with and without holes, along a line and along a curve, in acres and in hectares. */
   @ParameterizedTest
-  @ValueSource(strings = {"4.3", "3.3"})
-  void taskDataSaysWhatThePlanSays(String version) throws IOException, InterruptedException {
-    Path out = plan(version);
+  @CsvSource({
+    "sandhill-east, 4.3, 1, 2",
+    "sandhill-east, 3.3, 1, 2",
+    "contour-hill, 4.3, 1, 2",
+    "contour-hill, 3.3, 1, 2",
+    "metric-shapefile, 4.3, 0, 2",
+    "metric-shapefile, 3.3, 0, 2",
+  })
+  void taskDataSaysWhatThePlanSays(String example, String version, int holes, int crops)
+      throws IOException, InterruptedException {
+    Path out = planned(example, version, "");
     JsonNode read = ExternalReaders.isoxml(out.resolve("taskdata/TASKDATA.zip"));
-    assertThat(read.path("warnings")).isEmpty();
     assertThat(read.path("version").asText()).isEqualTo(version.substring(0, 1));
     assertThat(read.path("customer").asText()).isEqualTo("Invented Customer");
-    assertThat(read.path("field").path("holes").asInt()).isEqualTo(1);
-    assertThat(read.path("tasks")).hasSize(2);
+    assertThat(read.path("field").path("holes").asInt()).isEqualTo(holes);
+    assertThat(read.path("tasks")).hasSize(crops);
+    assertSame(read, out.resolve("plan.geojson"));
+  }
+
+  /** Three crops and four products, one of them at two rates. */
+  @ParameterizedTest
+  @ValueSource(strings = {"4.3", "3.3"})
+  void manyProductsAreKeptApart(String version) throws IOException, InterruptedException {
+    String oats =
+        """
+          - crop: oats
+            planted-by: bean-planter
+            passes: 1
+            centre: {product: oats-1, rate: 3100000 seeds/ha}
+          - crop: maize
+            planted-by: maize-planter
+            passes: 2
+            centre: {product: tall-690, rate: 70000 seeds/ha}
+        """;
+    Path out = planned("metric-shapefile", version, oats);
+    JsonNode read = ExternalReaders.isoxml(out.resolve("taskdata/TASKDATA.zip"));
+    assertThat(read.path("tasks")).hasSize(3);
+    assertThat(seen(read)).hasSize(5);
+    assertSame(read, out.resolve("plan.geojson"));
+  }
+
+  /** Zones of a plan, and those of task data, made task data by {@code convert}. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sandhill-east", "contour-hill", "metric-shapefile"})
+  void convertedZonesSayWhatThePlanSays(String example) throws IOException, InterruptedException {
+    Path out = planned(example, "4.3", "");
+    Path first = convert(out.resolve("plan.geojson").toString(), "isoxml", "first.zip");
+    assertSame(ExternalReaders.isoxml(first), out.resolve("plan.geojson"));
+    Path table = convert(first.toString(), "geopackage", "zones.gpkg");
+    Path last = convert(table.toString(), "isoxml", "last.zip");
+    assertSame(ExternalReaders.isoxml(last), out.resolve("plan.geojson"));
+    Path own = convert(out.resolve("taskdata/TASKDATA.zip").toString(), "isoxml", "own.zip");
+    assertSame(ExternalReaders.isoxml(own), out.resolve("plan.geojson"));
+  }
+
+  private static void assertSame(JsonNode read, Path plan) throws IOException {
+    assertThat(read.path("warnings")).isEmpty();
     for (JsonNode task : read.path("tasks")) {
       assertThat(task.path("lost").asInt(-1)).isZero();
       assertThat(task.path("outside").asInt(-1)).isZero();
       assertThat(task.path("zones").get(0).path("values").get(0).path("value").asInt(-1)).isZero();
     }
-    Map<String, Sum> meant = meant(out.resolve("plan.geojson"));
+    Map<String, Sum> meant = meant(plan);
     Map<String, Sum> seen = seen(read);
     assertThat(seen.keySet()).isEqualTo(meant.keySet());
     Sum nothing = new Sum(0, 0);
@@ -56,18 +106,32 @@ class TaskDataIT {
         });
   }
 
-  private Path plan(String version) throws IOException, InterruptedException {
-    Example example = Example.copyInto(folder);
-    String text = Files.readString(example.plan());
+  /** Plans a copy of an example with task data, and more strips behind its own. */
+  private Path planned(String name, String version, String strips)
+      throws IOException, InterruptedException {
+    Path copy = Folders.copy(Program.examples().resolve(name), folder.resolve(name));
+    Path plan = copy.resolve("plan.yaml");
     String choices =
         "formats: [isoxml]\n  task-data: {version: "
             + version
             + ", customer: Invented Customer, farm: Invented Farm}\n";
-    Files.writeString(example.plan(), text.replaceAll("formats: \\[[^]]*]", choices));
+    String text = Files.readString(plan).replaceAll("formats: \\[[^]]*]", choices);
+    Files.writeString(plan, text.replace("\nhandoff:", strips + "\nhandoff:"));
     Path out = folder.resolve("out");
-    Run run = Program.jar().run(folder, "plan", example.plan().toString(), "--out", out.toString());
-    assertThat(run.exitCode()).as(run.toString()).isZero();
+    run("plan", plan.toString(), "--out", out.toString());
     return out;
+  }
+
+  private Path convert(String in, String format, String out)
+      throws IOException, InterruptedException {
+    Path file = folder.resolve(out);
+    run("convert", in, "--to", format, file.toString());
+    return file;
+  }
+
+  private void run(String... arguments) throws IOException, InterruptedException {
+    Run run = Program.jar().run(folder, arguments);
+    assertThat(run.exitCode()).as(run.toString()).isZero();
   }
 
   /** Parts and square degrees of what gets one product at one rate. */
@@ -82,8 +146,16 @@ class TaskDataIT {
     Map<String, Sum> sums = new TreeMap<>();
     for (JsonNode feature : Polygons.features(plan)) {
       JsonNode zone = feature.path("properties");
-      assertThat(zone.path("rate_unit").asText()).isEqualTo("seeds/ac");
-      long raw = Math.round(zone.path("rate").asDouble() / SQUARE_METRES_OF_AN_ACRE * 1000);
+      if (zone.path("crop").asText().equals("none")) {
+        continue;
+      }
+      double squareMetres =
+          switch (zone.path("rate_unit").asText()) {
+            case "seeds/ac" -> SQUARE_METRES_OF_AN_ACRE;
+            case "seeds/ha" -> 10_000;
+            default -> throw new IllegalStateException(zone.toString());
+          };
+      long raw = Math.round(zone.path("rate").asDouble() / squareMetres * 1000);
       String setting = zone.path("product").asText() + " " + raw;
       double area = Polygons.of(feature.path("geometry")).getArea();
       sums.put(setting, sums.getOrDefault(setting, new Sum(0, 0)).plus(1, area));

@@ -78,6 +78,24 @@ public final class Child {
         });
   }
 
+  /**
+   * Runs it, and kills it at a moment, without starting another process for that; it may have ended
+   * before. Its exit code is that of SIGKILL then.
+   *
+   * @param moment whether the moment has come; asked again and again without a pause
+   * @throws IOException if it cannot be started
+   * @throws IllegalStateException as for {@link #run()}
+   */
+  public Run runAndKill(BooleanSupplier moment) throws IOException, InterruptedException {
+    return run(
+        process -> {
+          while (process.isAlive() && !moment.getAsBoolean()) {
+            Thread.onSpinWait();
+          }
+          process.destroyForcibly();
+        });
+  }
+
   private Run run(Meanwhile meanwhile) throws IOException, InterruptedException {
     Path out = Files.createTempFile("child", ".out");
     Path err = Files.createTempFile("child", ".err");

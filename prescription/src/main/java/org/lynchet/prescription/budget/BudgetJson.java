@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.json.JsonNumbers;
+import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.response.Cautions;
 
@@ -99,6 +100,7 @@ public final class BudgetJson {
       numbers.field("strip_area", crop.stripSquareMetres() / area.squareMetres());
       json.writeStringField("yield_unit", crop.unit().yieldSymbol());
       numbers.field("yield_in_blocks", crop.yieldInBlocks());
+      delivered(crop.crop());
       numbers.field("price", crop.price());
       numbers.field("yield_change", crop.yieldChange());
       json.writeBooleanField(
@@ -108,6 +110,23 @@ public final class BudgetJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  /** What becomes of the yield as the plan says it; null if it says it as it is sold. */
+  private void delivered(String crop) throws IOException {
+    GrainDelivered delivered = field.delivered(crop).orElse(null);
+    if (delivered == null) {
+      json.writeNullField("delivered");
+      return;
+    }
+    json.writeObjectFieldStart("delivered");
+    json.writeStringField("yield_unit", delivered.unit().yieldSymbol());
+    numbers.field("yield", delivered.yield());
+    numbers.field("moisture", delivered.shrink().moisture());
+    numbers.field("standard_moisture", delivered.shrink().standard());
+    numbers.field("handling_loss", delivered.shrink().handlingLoss());
+    numbers.field("shrink", delivered.shrink().share());
+    json.writeEndObject();
   }
 
   private void priceRatio() throws IOException {
@@ -159,6 +178,10 @@ public final class BudgetJson {
       whole.field("border_seeds", seed.borderSeeds());
       whole.field("centre_seeds", seed.centreSeeds());
       whole.field("headland_seeds", seed.headlandSeeds());
+      Double standing = seed.order().standing();
+      whole.field(
+          "standing_plants",
+          standing == null ? OptionalDouble.empty() : OptionalDouble.of(standing));
       Long units = seed.order().units();
       BigDecimal cost = seed.cost();
       whole.field("units", units == null ? OptionalDouble.empty() : OptionalDouble.of(units));
@@ -176,8 +199,11 @@ public final class BudgetJson {
       json.writeStartObject();
       json.writeStringField("product", rate.product());
       json.writeStringField("unit", "seeds/" + rate.unit().per().symbol());
+      json.writeStringField("curve", rate.curve().toString());
       whole.field("pays_best", rate.economic());
       whole.field("yields_most", rate.response().agronomicOptimum());
+      numbers.field("highest_yield", rate.response().highestYield());
+      json.writeStringField("yield_unit", rate.unit().yieldSymbol());
       whole.field("least_tested", rate.response().leastTested());
       whole.field("most_tested", rate.response().mostTested());
       json.writeBooleanField("outside_trials", rate.isOutsideTrials());

@@ -3,7 +3,9 @@ package org.lynchet.prescription.budget;
 import java.util.List;
 import java.util.Locale;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.Shrink;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.response.Cautions;
 
@@ -67,7 +69,34 @@ public final class BudgetTable {
               + (field.changes().forecast().contains(crop.crop()) ? " by light" : " of the plan"));
     }
     text.line("Three numbers: low, typical, high. One number is taken as certain.");
+    for (CropChange crop : strips.facts().crops()) {
+      field.delivered(crop.crop()).ifPresent(grain -> delivered(crop, grain));
+    }
     text.line("");
+  }
+
+  private void delivered(CropChange crop, GrainDelivered grain) {
+    Shrink shrink = grain.shrink();
+    boolean known = shrink.standard() > 0;
+    text.wrap(
+        String.format(
+            Locale.ROOT,
+            "%s: %s %s%s %s %s%s%s",
+            crop.crop(),
+            values(grain.yield(), "%.1f"),
+            grain.unit().yieldSymbol(),
+            known ? percent(" at %.1f %% moisture", shrink.moisture()) : "",
+            "sell as " + values(crop.yieldInBlocks(), "%.1f"),
+            crop.unit().yieldSymbol(),
+            known ? percent(" at %.1f %%", shrink.standard()) : "",
+            percent(": shrink %.2f %%", shrink.share())
+                + (shrink.handlingLoss() > 0
+                    ? percent(", with %.2f %% lost in handling", shrink.handlingLoss())
+                    : "")));
+  }
+
+  private static String percent(String form, double share) {
+    return number(form, 100 * share);
   }
 
   private static String values(Spread spread, String form) {

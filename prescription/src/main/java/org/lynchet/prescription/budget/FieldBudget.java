@@ -8,6 +8,8 @@ import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.CropMarket;
+import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -105,6 +107,11 @@ public record FieldBudget(
                         + rate.testedWords()
                         + ": they say nothing about it; stay within, or test it"))
         .toList();
+  }
+
+  /** The yield of a crop as the plan says it, if not as it is sold. */
+  public Optional<GrainDelivered> delivered(String crop) {
+    return Optional.ofNullable(plan.budget().crops().get(crop)).map(CropMarket::delivered);
   }
 
   /** How often a machine drives in a season. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.machine.Sprayer;
@@ -13,6 +14,8 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.Seeding;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.GrainUnit;
+import org.lynchet.prescription.quantity.ShownUnits;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -56,11 +59,9 @@ final class LayoutFacts {
       if (market == null) {
         faults.add(
             "nothing is known of what " + crop + " brings",
-            plan.file() + " budget.crops",
+            plan.place("budget.crops"),
             "price and yield of each crop of the strips",
-            "add budget.crops."
-                + crop
-                + ": {price: 4.20 /bu, yield: 186 bu/ac}, with your numbers");
+            "add budget.crops." + crop + ": " + example(crop) + ", with your numbers");
         continue;
       }
       crops.add(
@@ -73,6 +74,27 @@ final class LayoutFacts {
               market.price()));
     }
     return crops;
+  }
+
+  /** Numbers of about the right size, in the unit of the plan's other crops or of its rates. */
+  private String example(String crop) {
+    GrainUnit unit =
+        plan.budget().crops().values().stream()
+            .map(CropMarket::unit)
+            .findFirst()
+            .orElse(
+                plan.shownUnits() == ShownUnits.ACRES_AND_FEET
+                    ? GrainUnit.BUSHEL
+                    : GrainUnit.TONNE);
+    boolean bushels = unit == GrainUnit.BUSHEL;
+    return switch (Defaults.get().nameOf(crop)) {
+      case "corn" ->
+          bushels ? "{price: 4.20 /bu, yield: 186 bu/ac}" : "{price: 165 /t, yield: 11.7 t/ha}";
+      case "soybean" ->
+          bushels ? "{price: 10.60 /bu, yield: 56 bu/ac}" : "{price: 390 /t, yield: 3.8 t/ha}";
+      default ->
+          bushels ? "{price: 6.00 /bu, yield: 80 bu/ac}" : "{price: 220 /t, yield: 5.0 t/ha}";
+    };
   }
 
   private double stripSquareMetres(String crop) {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.budget;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.prescription.plan.SeedingTrials.Curve;
 import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
@@ -16,6 +17,7 @@ import org.lynchet.prescription.quantity.Spread;
  * @param product the product
  * @param crop its crop
  * @param unit the unit of grain, which has its area
+ * @param curve its form
  * @param response what the trials found
  * @param seedPrice money for one seed
  * @param economic the rate at which the last seed just pays for itself: at the lowest, the typical
@@ -26,6 +28,7 @@ public record RateAdvice(
     String product,
     String crop,
     GrainUnit unit,
+    Curve curve,
     SeedingResponse response,
     double seedPrice,
     Spread economic,
@@ -46,6 +49,7 @@ public record RateAdvice(
       String product,
       String crop,
       GrainUnit unit,
+      Curve curve,
       SeedingResponse response,
       double seedPrice,
       Spread grainPrice,
@@ -54,6 +58,7 @@ public record RateAdvice(
         product,
         crop,
         unit,
+        curve,
         response,
         seedPrice,
         new Spread(

@@ -40,14 +40,14 @@ final class SeedPrices {
       if (price == null) {
         faults.add(
             "nothing is known of what seed of " + product + " costs",
-            plan.file() + " budget.seed",
+            plan.place("budget.seed"),
             "the price of a unit of each product whose seed the budget weighs",
             "add budget.seed." + product + ": 280 /unit, with your price");
       }
       if (perUnit == null) {
         faults.add(
             "nothing is known of how many seeds a unit of " + product + " holds",
-            plan.file() + " products",
+            plan.place("products." + product),
             "seeds-per-unit of each product whose seed the budget weighs",
             "add products." + product + ".seeds-per-unit");
       }

@@ -3,8 +3,10 @@ package org.lynchet.prescription.budget;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.summary.SeedOrder;
+import org.lynchet.prescription.summary.ZoneTotal;
 
 /** Tells seed to order, border and centre apart, and the rates that pay best. */
 final class SeedText {
@@ -37,10 +39,42 @@ final class SeedText {
           cost == null ? "-" : cost.toPlainString());
     }
     text.line("The budget counts the seeds that are planted; orders are whole units.");
+    stands(field, text);
     text.line("");
     if (!field.rates().isEmpty()) {
       rates(field, text);
     }
+  }
+
+  /** Which stand comes of each rate, where the plan tells how many seeds stand. */
+  private static void stands(FieldBudget field, TextLines text) {
+    for (SeedCost seed : field.seed()) {
+      Product product = field.plan().products().get(seed.order().product());
+      if (product != null) {
+        product.standingShare().ifPresent(share -> stand(product, share, field, text));
+      }
+    }
+  }
+
+  private static void stand(Product product, double share, FieldBudget field, TextLines text) {
+    String rates =
+        field.summary().zones().stream()
+            .filter(zone -> zone.product().equals(product.name()))
+            .map(ZoneTotal::rate)
+            .distinct()
+            .map(
+                rate ->
+                    String.format(
+                        Locale.ROOT,
+                        "%.0f %s stand as %.0f plants/%s",
+                        rate.seeds(),
+                        rate.unit(),
+                        rate.seeds() * share,
+                        rate.per().symbol()))
+            .collect(Collectors.joining(", "));
+    text.wrap(
+        String.format(
+            Locale.ROOT, "%s: %s, %.1f %% of the seeds", product.name(), rates, 100 * share));
   }
 
   private static void rates(FieldBudget field, TextLines text) {
@@ -57,7 +91,12 @@ final class SeedText {
           "  " + rate.testedWords(),
           planned(rate));
     }
-    text.line("By the plan's trials of whole blocks; border rows may answer otherwise.");
+    text.wrap(
+        "By the plan's trials of whole blocks ("
+            + field.rates().stream()
+                .map(rate -> rate.product() + ": " + rate.curve())
+                .collect(Collectors.joining(", "))
+            + "); border rows may answer otherwise.");
     text.line("");
   }
 

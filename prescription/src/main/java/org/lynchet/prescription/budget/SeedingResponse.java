@@ -3,102 +3,58 @@ package org.lynchet.prescription.budget;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.math.Matrix;
+import org.lynchet.prescription.plan.SeedingTrials.Curve;
 
 /**
- * A yield that answers a rate by a parabola, <i>y = a + b x + c x&sup2;</i> with <i>c &lt; 0</i>.
+ * A yield that answers a seeding rate, as trials found it.
  *
  * <p>The units of rate and yield are the caller's, the same throughout.
- *
- * @param a yield at rate 0
- * @param b slope at rate 0
- * @param c curvature, below 0
- * @param leastTested the lowest rate of the trials
- * @param mostTested the highest rate of the trials
  */
-public record SeedingResponse(double a, double b, double c, double leastTested, double mostTested)
-    implements Serializable {
+public sealed interface SeedingResponse extends Serializable
+    permits ParabolaResponse, ExponentialResponse, TestedRates {
 
   /** One rate and the yield it gave. */
-  public record Observation(double rate, double yield) implements Serializable {}
+  record Observation(double rate, double yield) implements Serializable {}
 
   /**
-   * Refuses what has no highest yield.
+   * The response of that form that comes nearest to what was found, by least squares; none if its
+   * yield has no maximum.
    *
-   * @throws IllegalArgumentException unless c is below 0
-   */
-  public SeedingResponse {
-    if (!(c < 0)) {
-      throw new IllegalArgumentException("a yield that never falls has no best rate: c = " + c);
-    }
-  }
-
-  /**
-   * The parabola with the least squares of deviations; none if its yield has no maximum.
-   *
-   * @param observations at three rates or more
+   * @param observations at as many rates as the curve needs
    * @throws IllegalArgumentException if the rates are too few
    */
-  public static Optional<SeedingResponse> find(List<Observation> observations) {
-    if (observations.stream().map(Observation::rate).distinct().count() < 3) {
-      throw new IllegalArgumentException("a parabola needs three rates");
+  static Optional<SeedingResponse> find(Curve curve, List<Observation> observations) {
+    if (observations.stream().map(Observation::rate).distinct().count() < curve.fewestRates()) {
+      throw new IllegalArgumentException(curve + " needs " + curve.fewestRates() + " rates");
     }
-    double least = observations.stream().mapToDouble(Observation::rate).min().orElseThrow();
-    double most = observations.stream().mapToDouble(Observation::rate).max().orElseThrow();
-    double middle = (least + most) / 2;
-    double half = (most - least) / 2;
-    double[] fitted = leastSquares(observations, middle, half);
-    double b = fitted[1] / half;
-    double c = fitted[2] / half / half;
-    double a = fitted[0] - b * middle + c * middle * middle;
-    return isFlat(fitted)
-        ? Optional.empty()
-        : Optional.of(new SeedingResponse(a, b - 2 * c * middle, c, least, most));
+    return switch (curve) {
+      case PARABOLA -> ParabolaResponse.find(observations).map(found -> found);
+      case EXPONENTIAL -> ExponentialResponse.find(observations).map(found -> found);
+      case TESTED_RATES -> Optional.of(TestedRates.of(observations));
+    };
   }
 
-  /** Whether the yield bends down by no more than rounding. */
-  private static boolean isFlat(double[] fitted) {
-    return !(fitted[2] < -1e-9 * Math.abs(fitted[0]));
-  }
+  /** The rate of the highest yield. */
+  double agronomicOptimum();
 
-  /** Coefficients for rates that are moved by the middle and divided by half the range. */
-  private static double[] leastSquares(List<Observation> observations, double middle, double half) {
-    double[][] sums = new double[3][3];
-    double[] right = new double[3];
-    for (Observation observation : observations) {
-      double x = (observation.rate() - middle) / half;
-      double[] powers = {1, x, x * x};
-      for (int i = 0; i < 3; i++) {
-        right[i] += powers[i] * observation.yield();
-        for (int j = 0; j < 3; j++) {
-          sums[i][j] += powers[i] * powers[j];
-        }
-      }
-    }
-    return Matrix.solve(sums, right);
-  }
-
-  /** Yield at a rate. */
-  public double yieldAt(double rate) {
-    return a + rate * (b + rate * c);
-  }
-
-  /** The rate of the highest yield, <i>-b / 2c</i>. */
-  public double agronomicOptimum() {
-    return -b / (2 * c);
-  }
+  /** The highest yield. */
+  double highestYield();
 
   /**
-   * The rate at which the last of it just pays for itself, <i>(r - b) / 2c</i>; not below 0.
+   * The rate at which the last of it just pays for itself; not below 0.
    *
    * @param priceRatio price of one of the rate over price of one of the yield
    */
-  public double economicOptimum(double priceRatio) {
-    return Math.max(0, (priceRatio - b) / (2 * c));
-  }
+  double economicOptimum(double priceRatio);
+
+  /** The lowest rate of the trials. */
+  double leastTested();
+
+  /** The highest rate of the trials. */
+  double mostTested();
 
   /** Whether the trials say anything about a rate. */
-  public boolean tested(double rate) {
-    return rate >= leastTested && rate <= mostTested;
+  default boolean tested(double rate) {
+    return rate >= leastTested() && rate <= mostTested();
   }
 }

@@ -20,11 +20,20 @@ public final class TextLines {
 
   /** Adds words as lines that fit; the second and all further ones are indented. */
   public void wrap(String words) {
-    StringBuilder line = new StringBuilder();
+    wrap("", words);
+  }
+
+  /**
+   * The same, all lines indented.
+   *
+   * @param indent blanks, one less than stand before the first word; none for none
+   */
+  public void wrap(String indent, String words) {
+    StringBuilder line = new StringBuilder(indent);
     for (String word : words.split(" ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > WIDTH) {
+      if (line.length() > indent.length() && line.length() + 1 + word.length() > WIDTH) {
         line("%s", line);
-        line = new StringBuilder(" ");
+        line = new StringBuilder(indent).append(' ');
       }
       line.append(line.length() > 0 ? " " : "").append(word);
     }

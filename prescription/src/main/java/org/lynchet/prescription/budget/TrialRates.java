@@ -8,7 +8,8 @@ import org.lynchet.prescription.budget.SeedingResponse.Observation;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.Plan;
-import org.lynchet.prescription.plan.PlannedBudget.TrialPlot;
+import org.lynchet.prescription.plan.SeedingTrials;
+import org.lynchet.prescription.plan.SeedingTrials.TrialPlot;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.summary.SeedOrder;
@@ -34,7 +35,7 @@ final class TrialRates {
   List<RateAdvice> rates() {
     List<RateAdvice> rates = new ArrayList<>();
     for (SeedOrder order : summary.seed()) {
-      List<TrialPlot> trials = plan.budget().seedingTrials().get(order.product());
+      SeedingTrials trials = plan.budget().seedingTrials().get(order.product());
       CropMarket market = plan.budget().crops().get(order.crop());
       if (trials != null && market != null) {
         rate(order, trials, market).ifPresent(rates::add);
@@ -43,10 +44,10 @@ final class TrialRates {
     return rates;
   }
 
-  private Optional<RateAdvice> rate(SeedOrder order, List<TrialPlot> trials, CropMarket market) {
-    String where = plan.file() + " budget.seeding-trials." + order.product();
+  private Optional<RateAdvice> rate(SeedOrder order, SeedingTrials trials, CropMarket market) {
+    String where = plan.place("budget.seeding-trials." + order.product());
     double price = seed.perSeed(order.product());
-    if (trials.get(0).grown().unit() != market.unit()) {
+    if (trials.plots().get(0).grown().unit() != market.unit()) {
       faults.add(
           "the trials' yields are in another unit than the price of " + order.crop(),
           where,
@@ -55,10 +56,12 @@ final class TrialRates {
       return Optional.empty();
     }
     Optional<SeedingResponse> response =
-        SeedingResponse.find(trials.stream().map(plot -> observation(plot, market)).toList());
+        SeedingResponse.find(
+            trials.curve(),
+            trials.plots().stream().map(plot -> observation(plot, market)).toList());
     if (response.isEmpty()) {
       faults.add(
-          "the parabola through the trials has no highest yield, and so no best rate",
+          "the curve through the trials has no highest yield, and so no best rate",
           where,
           "yields that rise less and less, or fall, towards high rates",
           "add plots at other rates, or remove the trials");
@@ -69,6 +72,7 @@ final class TrialRates {
                 order.product(),
                 order.crop(),
                 market.unit(),
+                trials.curve(),
                 found,
                 price,
                 market.price(),

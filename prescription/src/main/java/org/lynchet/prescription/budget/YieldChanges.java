@@ -6,20 +6,15 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.guidance.Curve;
-import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.Plan;
-import org.lynchet.prescription.plan.PlannedGuidance;
-import org.lynchet.prescription.plan.PlannedGuidance.Position;
-import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.Spread;
-import org.lynchet.prescription.response.PlanForecast;
-import org.lynchet.prescription.response.YieldForecast;
+import org.lynchet.prescription.response.FieldForecast;
+import org.lynchet.prescription.response.YieldForecast.CropYield;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /**
@@ -31,6 +26,8 @@ import org.lynchet.prescription.zone.FieldLayout;
  */
 public record YieldChanges(Map<String, Spread> byCrop, List<String> forecast)
     implements Serializable {
+  /** Of a crop that has no strip in the field. */
+  private static final Spread NONE = Spread.exactly(0);
 
   /** Copies map and list, keeping their order. */
   public YieldChanges {
@@ -48,7 +45,7 @@ public record YieldChanges(Map<String, Spread> byCrop, List<String> forecast)
     Plan plan = layout.plan();
     List<String> unknown = unknown(plan);
     if (unknown.isEmpty()) {
-      return of(plan, Map.of());
+      return of(plan, List.of());
     }
     if (layout.guidance() instanceof Curve) {
       Faults faults = new Faults();
@@ -56,43 +53,30 @@ public record YieldChanges(Map<String, Spread> byCrop, List<String> forecast)
           "rows along a curve have no one heading: how light changes the yield of "
               + String.join(" and ", unknown)
               + " cannot be forecast",
-          plan.file() + " budget.crops",
+          plan.place("budget.crops"),
           "along a curve, a yield-change of each crop",
           "add yield-change as measured on the farm, or budget a copy of the plan with an AB line");
       faults.throwIfAny();
     }
-    return of(plan, relative(PlanForecast.of(along(plan, layout.frame())).yields()));
+    return of(plan, FieldForecast.of(layout).crops());
   }
 
-  /**
-   * The changes that go with a forecast.
-   *
-   * @param relativeYields of each crop without a change of its own in the plan, 1 for that of a
-   *     block
-   */
-  public static YieldChanges of(Plan plan, Map<String, Spread> relativeYields) {
-    List<String> unknown = unknown(plan);
+  private static YieldChanges of(Plan plan, List<CropYield> forecast) {
     Map<String, Spread> changes = new LinkedHashMap<>();
     for (PlannedStrip strip : plan.strips()) {
       CropMarket market = plan.budget().crops().get(strip.crop());
       Spread own = market == null ? null : market.yieldChange();
-      Spread relative = relativeYields.get(strip.crop());
-      if (own != null) {
-        changes.put(strip.crop(), own);
-      } else if (relative != null) {
-        changes.put(strip.crop(), relative.plus(-1));
-      } else {
-        throw new IllegalArgumentException("no forecast of " + strip.crop());
-      }
+      changes.put(strip.crop(), own == null ? forecast(strip.crop(), forecast) : own);
     }
-    return new YieldChanges(changes, unknown);
+    return new YieldChanges(changes, unknown(plan));
   }
 
-  /** The relative yields of a forecast, by crop. */
-  public static Map<String, Spread> relative(YieldForecast forecast) {
-    Map<String, Spread> relative = new LinkedHashMap<>();
-    forecast.crops().forEach(crop -> relative.put(crop.crop(), crop.relativeYield()));
-    return relative;
+  private static Spread forecast(String crop, List<CropYield> forecast) {
+    return forecast.stream()
+        .filter(one -> one.crop().equals(crop))
+        .map(one -> one.relativeYield().plus(-1))
+        .findFirst()
+        .orElse(NONE);
   }
 
   private static List<String> unknown(Plan plan) {
@@ -104,14 +88,5 @@ public record YieldChanges(Map<String, Spread> byCrop, List<String> forecast)
       }
     }
     return unknown;
-  }
-
-  /** The plan along the AB line of a layout, which may come from a file or have been placed. */
-  private static Plan along(Plan plan, OffsetFrame frame) {
-    Coordinate a = frame.toLonLat(0, 0);
-    return plan.withGuidance(
-        new PlannedGuidance(
-            new ThroughPoint(new Position(a.x, a.y), frame.headingDegrees()),
-            plan.guidance().abLineIs()));
   }
 }

@@ -11,6 +11,10 @@
  *   <li>A <i>spread</i> has a number's low, typical and high value; a <i>swing</i> is what one
  *       number alone does to the net between its low and its high value, all others typical.
  *   <li>The net's <i>range</i> takes every number at its worst, and at its best, together.
+ *   <li>A yield in blocks is of grain as it is <i>sold</i>; one that the plan gives as it is
+ *       <i>delivered</i> has shrunk, and is shown beside it.
+ *   <li>A <i>stand</i> is the plants that come of a seeding rate, by germination and survival in
+ *       the field.
  *   <li>A <i>seeding response</i> is yield against seeding rate as trials found it; outside the
  *       rates that were tested it says nothing.
  * </ul>

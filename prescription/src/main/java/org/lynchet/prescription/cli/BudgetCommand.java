@@ -78,6 +78,9 @@ final class BudgetCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--force and --png go with --out: name a folder.");
     }
+    if (out != null) {
+      CutOff.mend(out.resolve(BudgetFiles.FIRST), spec);
+    }
     BudgetFiles files = BudgetFiles.prepared(plan, Optional.ofNullable(out), force, png);
     PrintWriter results = spec.commandLine().getOut();
     results.print(json ? BudgetJson.of(files.budget()) : BudgetTable.of(files.budget()));

@@ -48,6 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RejectedException {
+    CutOff.mend(folder, spec);
     int files = FolderCheck.check(folder);
     if (!quiet) {
       PrintWriter results = spec.commandLine().getOut();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.lynchet.prescription.convert.Conversion;
+import org.lynchet.prescription.fault.PrintableText;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.handoff.HandoffException;
@@ -27,14 +28,18 @@ import picocli.CommandLine.Spec;
     header = "Takes boundaries and zones from one file format to another.",
     description = {
       "%nThe new file is read back and compared before it is put in place. Coordinates come out in"
-          + " WGS 84 longitude and latitude. As isoxml every area becomes a field of ISO 11783-10"
-          + " task data, and other values stay behind.%n"
+          + " WGS 84 longitude and latitude. As isoxml, areas with columns rate and rate_unit (and crop"
+          + " and product) become the treatment zones of one field of ISO 11783-10 task data, a task"
+          + " for each crop; areas without become fields. Of task data, #PFD1 is a field's boundary,"
+          + " #TSK1 the zones of a task, and without either come the zones of all tasks, or the"
+          + " boundary if it has none. What a format has no place for is told.%n"
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  lynchet convert taskdata.zip#PFD1 --to geojson field.geojson",
       "  lynchet convert farm.kmz --to shapefile farm.shp",
       "  lynchet convert field.gpkg#boundary --to isoxml field.zip",
+      "  lynchet convert planting/corn.shp --to isoxml corn.zip",
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -78,10 +83,12 @@ final class ConvertCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws RejectedException, HandoffException {
+    CutOff.mend(out, spec);
     List<Warning> warnings = new ArrayList<>();
     int taken = Conversion.convert(in, format, out, force, warnings);
     if (!quiet) {
-      warnings.forEach(w -> spec.commandLine().getErr().println("Warning: " + w.text()));
+      warnings.forEach(
+          w -> spec.commandLine().getErr().println("Warning: " + PrintableText.oneLine(w.text())));
       spec.commandLine().getErr().flush();
       PrintWriter results = spec.commandLine().getOut();
       results.println("Written to " + out + " and read back: " + taken + " features.");

@@ -3,6 +3,7 @@ package org.lynchet.prescription.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import org.lynchet.formats.Fault;
+import org.lynchet.prescription.fault.PrintableText;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.slf4j.Logger;
@@ -28,7 +29,9 @@ final class FaultReport implements IExecutionExceptionHandler {
       code = FAULTS_IN_DATA;
     } else if (ended instanceof HandoffException handoff) {
       err.println("What was written does not read back as meant:");
-      handoff.differences().forEach(difference -> err.println("  " + difference));
+      handoff
+          .differences()
+          .forEach(difference -> err.println("  " + PrintableText.oneLine(difference)));
       err.println("Nothing was kept. Please report this with the plan and its files.");
     } else {
       LOG.error(
@@ -40,10 +43,10 @@ final class FaultReport implements IExecutionExceptionHandler {
 
   private static void report(List<Fault> faults, PrintWriter err, Ansi ansi) {
     for (Fault fault : faults) {
-      err.println(ansi.string("@|bold,red Fault:|@ ") + fault.what());
-      err.println("  where:   " + fault.where());
-      err.println("  allowed: " + fault.allowed());
-      err.println("  next:    " + fault.next());
+      err.println(ansi.string("@|bold,red Fault:|@ ") + PrintableText.oneLine(fault.what()));
+      err.println("  where:   " + PrintableText.oneLine(fault.where()));
+      err.println("  allowed: " + PrintableText.oneLine(fault.allowed()));
+      err.println("  next:    " + PrintableText.oneLine(fault.next()));
     }
     err.println(
         faults.size() == 1

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.lynchet.prescription.fault.PrintableText;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.handoff.HandoffException;
 import org.lynchet.prescription.summary.WrittenFile;
@@ -46,7 +47,13 @@ final class HandoffCommand implements Callable<Integer> {
 
   /** Who may get a part of a plan. */
   enum Receiver {
-    APPLICATOR
+    APPLICATOR;
+
+    /** The word in small letters. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   @Parameters(paramLabel = "PLAN", description = "The plan file (YAML).")
@@ -78,6 +85,7 @@ final class HandoffCommand implements Callable<Integer> {
   @Override
   public Integer call() throws RejectedException, HandoffException {
     Path target = out == null ? besidePlan() : out;
+    CutOff.mend(target, spec);
     ApplicatorHandoff handoff = ApplicatorHandoff.prepare(plan, target, force);
     List<WrittenFile> files = handoff.write(target);
     if (!quiet) {
@@ -88,7 +96,10 @@ final class HandoffCommand implements Callable<Integer> {
 
   private void print(ApplicatorHandoff handoff, List<WrittenFile> files, Path target) {
     PrintWriter errors = spec.commandLine().getErr();
-    handoff.warnings().forEach(w -> errors.println("Warning " + w.code() + ": " + w.text()));
+    handoff
+        .warnings()
+        .forEach(
+            w -> errors.println("Warning " + w.code() + ": " + PrintableText.oneLine(w.text())));
     errors.flush();
     PrintWriter results = spec.commandLine().getOut();
     for (String crop : handoff.layout().spraying().crops()) {
@@ -107,6 +118,6 @@ final class HandoffCommand implements Callable<Integer> {
   }
 
   private Path besidePlan() {
-    return PlanCommand.besidePlan(plan, "-" + receiver.name().toLowerCase(Locale.ROOT) + ".zip");
+    return PlanCommand.besidePlan(plan, "-" + receiver + ".zip");
   }
 }

@@ -91,6 +91,9 @@ final class LightCommand implements Callable<Integer> {
     }
     PlanForecast forecast = PlanForecast.of(PlanFile.read(plan));
     Path folder = out;
+    if (folder != null) {
+      CutOff.mend(folder.resolve(LightFiles.FIRST), spec);
+    }
     LightFiles files =
         folder == null ? null : LightFiles.prepared(forecast, folder, force, png, dates);
     PrintWriter results = spec.commandLine().getOut();

@@ -1,10 +1,14 @@
 package org.lynchet.prescription.cli;
 
+import org.lynchet.prescription.cli.HandoffCommand.Receiver;
+import org.lynchet.prescription.fault.PrintableText;
+import org.lynchet.prescription.plan.HandoffChoices.Format;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The program's entry: finds the command and returns its exit code. */
@@ -83,7 +87,38 @@ public final class Lynchet implements Runnable {
   static CommandLine commandLine() {
     return new CommandLine(new Lynchet())
         .setExecutionExceptionHandler(new FaultReport())
-        .setCaseInsensitiveEnumValuesAllowed(true);
+        .setParameterExceptionHandler(Lynchet::tellUsage)
+        .setExecutionStrategy(Lynchet::execute)
+        .registerConverter(Format.class, new OneOf<>(Format.class))
+        .registerConverter(Receiver.class, new OneOf<>(Receiver.class));
+  }
+
+  /** Help in colours as it is; results with nothing in them that steers a terminal. */
+  private static int execute(ParseResult parsed) {
+    Integer help = CommandLine.executeHelpRequest(parsed);
+    if (help != null) {
+      return help;
+    }
+    for (CommandLine command : parsed.asCommandLineList()) {
+      command.setOut(PlainWriter.to(command.getOut()));
+    }
+    return new CommandLine.RunLast().execute(parsed);
+  }
+
+  /** What is wrong with the words on the command line, among them names of files. */
+  private static int tellUsage(ParameterException wrong, String[] words) {
+    CommandLine command = wrong.getCommandLine();
+    command
+        .getErr()
+        .println(
+            command
+                .getColorScheme()
+                .errorText(PrintableText.oneLine(String.valueOf(wrong.getMessage()))));
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, command.getErr())) {
+      command.usage(command.getErr(), command.getColorScheme());
+    }
+    command.getErr().flush();
+    return command.getCommandSpec().exitCodeOnInvalidInput();
   }
 
   @Override

@@ -102,6 +102,7 @@ final class PlanCommand implements Callable<Integer> {
       print(Workflow.prepare(plan, this::changed).summary(), List.of(), null);
       return 0;
     }
+    CutOff.mend(folder, spec);
     Workflow.Prepared prepared = Workflow.prepareFor(folder, force, plan, this::changed);
     List<WrittenFile> files = Workflow.write(prepared, folder, png);
     print(prepared.summary(), files, folder);

@@ -10,6 +10,7 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.LengthUnit;
 
 /**
@@ -47,8 +48,8 @@ public record Candidate(
             strip ->
                 String.format(
                     Locale.ROOT,
-                    "%d rows %s %s %s",
-                    strip.rows(),
+                    "%s %s %s %s",
+                    Count.of(strip.rows(), "row"),
                     strip.crop(),
                     shortNumber(strip.widthMetres() / unit.metres()),
                     unit.symbol()))
@@ -86,7 +87,7 @@ public record Candidate(
   }
 
   private String words(Border border) {
-    String rows = border.rows() == 1 ? "1 row " : border.rows() + " rows ";
+    String rows = Count.of(border.rows(), "row") + " ";
     if (border.sides() == Sides.BOTH) {
       return rows + "both sides";
     }

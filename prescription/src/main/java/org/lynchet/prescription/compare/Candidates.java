@@ -3,8 +3,7 @@ package org.lynchet.prescription.compare;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.lynchet.prescription.fault.Faults;
-import org.lynchet.prescription.fault.RejectedException;
+import org.lynchet.prescription.fit.FitRequest;
 import org.lynchet.prescription.fit.PlanFit;
 import org.lynchet.prescription.fit.StripFit;
 import org.lynchet.prescription.fit.StripWidth;
@@ -15,7 +14,7 @@ import org.lynchet.prescription.plan.PlannedStrip;
  * Lists the candidates of a plan: widths in the order of {@code fit}, for each the headings, for
  * each the border rows.
  *
- * @param list the candidates
+ * @param list the candidates, at least one; where no width fits, those of the plan's own widths
  * @param widths how many widths are among them
  * @param widthsThatFit how many widths fit the machines
  * @param plannedFits whether the plan's own widths are among those that fit
@@ -34,20 +33,21 @@ record Candidates(List<Candidate> list, int widths, int widthsThatFit, boolean p
    * The candidates.
    *
    * @param headingDegrees heading of the plan's AB line
-   * @throws RejectedException if no width fits the machines
    */
-  static Candidates of(Plan plan, double headingDegrees) throws RejectedException {
+  static Candidates of(Plan plan, double headingDegrees) {
+    FitRequest request = PlanFit.request(plan);
     List<List<StripWidth>> fitting =
-        StripFit.search(PlanFit.request(plan)).candidates().stream()
+        StripFit.search(request).candidates().stream()
             .filter(candidate -> candidate.fits())
             .map(candidate -> candidate.strips())
             .toList();
-    refuseNone(plan, fitting);
+    List<List<StripWidth>> tried =
+        fitting.isEmpty() ? List.of(StripFit.planned(request).strips()) : fitting;
     List<Double> turns = Headings.turns(headingDegrees, plan.compare().headingsDegrees());
     BorderChoices borders = new BorderChoices(plan);
     List<Candidate> list = new ArrayList<>();
     int widths = 0;
-    for (List<StripWidth> width : fitting) {
+    for (List<StripWidth> width : tried) {
       List<List<PlannedStrip>> choices = borders.on(passes(width));
       if (widths > 0 && list.size() + turns.size() * choices.size() > MOST) {
         break;
@@ -71,18 +71,5 @@ record Candidates(List<Candidate> list, int widths, int widthsThatFit, boolean p
 
   private static boolean isPlanned(Plan plan, List<StripWidth> strips) {
     return passes(strips).equals(plan.strips().stream().map(PlannedStrip::passes).toList());
-  }
-
-  private static void refuseNone(Plan plan, List<List<StripWidth>> fitting)
-      throws RejectedException {
-    if (fitting.isEmpty()) {
-      Faults faults = new Faults();
-      faults.add(
-          "no strip width fits the machines, so there is nothing to compare",
-          plan.file() + " machines",
-          "strips of whole passes of every machine, to fit.tolerance, up to fit.max-strip-width",
-          "see which machine does not fit with lynchet fit");
-      faults.throwIfAny();
-    }
   }
 }

@@ -18,6 +18,8 @@ import org.lynchet.prescription.quantity.LengthUnit;
  * @param ranked outcomes, best first; of those alike the quicker, then the better fit
  * @param withoutCrop candidates that leave a crop of the pattern without a strip in the field; they
  *     are not ranked
+ * @param separateBlocks candidates that give no crop more than one strip: what strips are held
+ *     against, so they are not ranked
  * @param drivers what moves the measure, the strongest first
  * @param widths how many widths were compared
  * @param widthsThatFit how many fit the machines
@@ -30,6 +32,7 @@ public record Comparison(
     LengthUnit length,
     List<Outcome> ranked,
     List<Candidate> withoutCrop,
+    List<Candidate> separateBlocks,
     List<Driver> drivers,
     int widths,
     int widthsThatFit,
@@ -40,6 +43,7 @@ public record Comparison(
   public Comparison {
     ranked = List.copyOf(ranked);
     withoutCrop = List.copyOf(withoutCrop);
+    separateBlocks = List.copyOf(separateBlocks);
     drivers = List.copyOf(drivers);
   }
 

@@ -59,6 +59,7 @@ public final class ComparisonJson {
     json.writeNumberField("widths_compared", comparison.widths());
     json.writeNumberField("widths_that_fit", comparison.widthsThatFit());
     json.writeNumberField("candidates_without_a_crop", comparison.withoutCrop().size());
+    json.writeNumberField("candidates_that_are_blocks", comparison.separateBlocks().size());
     drivers();
     json.writeArrayFieldStart("candidates");
     for (Outcome outcome : comparison.ranked()) {

@@ -1,5 +1,7 @@
 package org.lynchet.prescription.compare;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,6 +14,8 @@ import org.lynchet.prescription.response.Cautions;
 public final class ComparisonTable {
   private static final int SHOWN = 12;
   private static final int WIDTHS = 50;
+
+  private static final String PLANNED = " *";
 
   private final Comparison comparison;
   private final TextLines text = new TextLines();
@@ -58,18 +62,41 @@ public final class ComparisonTable {
     Candidate candidate = outcome.candidate();
     Spread spread = comparison.measure().of(outcome, comparison.area());
     boolean net = comparison.measure() == Measure.NET;
+    List<String> strips =
+        lines(candidate.widthWords(comparison.length()) + (candidate.planned() ? PLANNED : ""));
     text.line(
         "%4d %-50s %9s %16s %6.3f %7.2f",
         comparison.rank(outcome),
-        TextLines.cut(candidate.widthWords(comparison.length()), WIDTHS - 2)
-            + (candidate.planned() ? " *" : ""),
+        strips.get(0),
         net ? text(spread.typical()) : "",
         text(spread.low()) + (net ? " to " : "-") + text(spread.high()),
         outcome.light().landEquivalentRatio().typical(),
         outcome.facts().hours());
-    text.line(
-        "     %s; border rows: %s; %s",
-        candidate.headingWords(), candidate.borderWords(), yields(outcome));
+    strips.stream().skip(1).forEach(more -> text.line("     %s", more));
+    text.wrap(
+        "    ",
+        String.format(
+            Locale.ROOT,
+            "%s; border rows: %s; %s",
+            candidate.headingWords(),
+            candidate.borderWords(),
+            yields(outcome)));
+  }
+
+  /** Strips in lines that fit the column, no strip in two lines. */
+  private static List<String> lines(String strips) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String strip : strips.split(", ", -1)) {
+      String shown = TextLines.cut(strip, WIDTHS - 1);
+      if (line.length() > 0 && line.length() + 2 + shown.length() > WIDTHS - 1) {
+        lines.add(line.append(',').toString());
+        line = new StringBuilder();
+      }
+      line.append(line.length() > 0 ? ", " : "").append(shown);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private static String yields(Outcome outcome) {

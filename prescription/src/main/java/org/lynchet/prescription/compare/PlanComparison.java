@@ -1,26 +1,23 @@
 package org.lynchet.prescription.compare;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.budget.FieldBudget;
 import org.lynchet.prescription.budget.StripBudget;
 import org.lynchet.prescription.budget.YieldChanges;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
-import org.lynchet.prescription.light.LightRequest;
+import org.lynchet.prescription.light.LightMemory;
 import org.lynchet.prescription.light.PlanLight;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.Spread;
+import org.lynchet.prescription.response.FieldForecast;
 import org.lynchet.prescription.response.Responses;
 import org.lynchet.prescription.response.YieldForecast.CropYield;
 import org.lynchet.prescription.summary.Summary;
@@ -44,8 +41,8 @@ public final class PlanComparison {
   /**
    * Compares on all processors.
    *
-   * @throws RejectedException with every fault of what a forecast goes by, or if no width fits, or
-   *     if plan and field do not go together
+   * @throws RejectedException with every fault of what a forecast goes by, or if plan and field do
+   *     not go together
    */
   public static Comparison of(Plan plan, FieldData field, Progress progress)
       throws RejectedException {
@@ -73,43 +70,23 @@ public final class PlanComparison {
   }
 
   private Comparison compare(int processors, Progress progress) throws RejectedException {
-    List<LightRequest> asked = new ArrayList<>();
-    for (Candidate candidate : candidates.list()) {
-      asked.add(CandidateLight.request(plan, candidate));
-    }
-    List<LightRequest> different = List.copyOf(new LinkedHashSet<>(asked));
-    Map<LightRequest, CandidateLight> lights = new HashMap<>();
-    List<Outcome> outcomes;
-    int steps = different.size() + candidates.list().size();
+    LightMemory memory = new LightMemory();
+    int steps = candidates.list().size();
     try (ParallelSteps parallel = new ParallelSteps(processors, steps, progress)) {
-      List<CandidateLight> received =
-          parallel.each(different, request -> CandidateLight.of(request, responses));
-      for (int i = 0; i < received.size(); i++) {
-        lights.put(different.get(i), received.get(i));
-      }
-      List<Integer> numbers = new ArrayList<>();
-      for (int i = 0; i < asked.size(); i++) {
-        numbers.add(i);
-      }
-      outcomes =
-          parallel.each(
-              numbers,
-              i ->
-                  outcome(
-                      candidates.list().get(i), Objects.requireNonNull(lights.get(asked.get(i)))));
+      return rank(parallel.each(candidates.list(), candidate -> outcome(candidate, memory)));
     }
-    return rank(outcomes);
   }
 
-  private Outcome outcome(Candidate candidate, CandidateLight light) throws RejectedException {
+  private Outcome outcome(Candidate candidate, LightMemory memory) throws RejectedException {
     FieldLayout layout = layout(plan, field, candidate);
     Summary summary = Summary.of(layout);
-    return new Outcome(
-        candidate, light, FieldFacts.of(layout, summary), budget(layout, summary, light));
+    FieldFacts facts = FieldFacts.of(layout, summary);
+    FieldForecast light = FieldForecast.of(layout, responses, memory);
+    return new Outcome(candidate, light, facts, budget(layout, summary, light));
   }
 
   /** The money, with the change of yield that is forecast for these strips. */
-  private @Nullable StripBudget budget(FieldLayout layout, Summary summary, CandidateLight light)
+  private @Nullable StripBudget budget(FieldLayout layout, Summary summary, FieldForecast light)
       throws RejectedException {
     if (plan.budget().equals(PlannedBudget.NONE)) {
       return null;
@@ -135,25 +112,27 @@ public final class PlanComparison {
         turn == 0 ? field : field.withFrame(field.frame().turned(Math.toRadians(turn))));
   }
 
-  private void refuseNone(List<Outcome> whole) throws RejectedException {
-    if (whole.isEmpty()) {
+  private void refuseNone(List<Outcome> strips) throws RejectedException {
+    if (strips.isEmpty()) {
       Faults faults = new Faults();
       faults.add(
-          "on no width and heading has every crop a strip in the field",
+          "the field is too narrow for strips: on no width and heading has every crop a strip in it,"
+              + " and one of them a second",
           plan.file() + " strips",
-          "strips that are narrower than the field inside its headland",
-          "plan fewer headland passes or narrower machines, or plant blocks");
+          "strips that are narrower than a third of the field inside its headland",
+          "plant blocks, or plan fewer headland passes or narrower machines");
       faults.throwIfAny();
     }
   }
 
   private Comparison rank(List<Outcome> outcomes) throws RejectedException {
-    List<Outcome> whole = outcomes.stream().filter(one -> one.facts().hasEveryCrop()).toList();
-    refuseNone(whole);
-    AreaUnit area = whole.get(0).facts().area();
+    List<Outcome> every = outcomes.stream().filter(one -> one.facts().hasEveryCrop()).toList();
+    List<Outcome> strips = every.stream().filter(one -> !one.light().isSeparateBlocks()).toList();
+    refuseNone(strips);
+    AreaUnit area = strips.get(0).facts().area();
     LengthUnit length = area == AreaUnit.ACRE ? LengthUnit.FOOT : LengthUnit.METRE;
     Measure measure =
-        whole.stream().allMatch(one -> one.budget() != null) ? Measure.NET : Measure.LAND;
+        strips.stream().allMatch(one -> one.budget() != null) ? Measure.NET : Measure.LAND;
     Comparator<Outcome> best =
         Comparator.comparingDouble((Outcome one) -> -measure.rounded(one, area))
             .thenComparingDouble(one -> Math.rint(one.facts().hours() * 100));
@@ -162,12 +141,16 @@ public final class PlanComparison {
         measure,
         area,
         length,
-        whole.stream().sorted(best).toList(),
+        strips.stream().sorted(best).toList(),
         outcomes.stream()
             .filter(one -> !one.facts().hasEveryCrop())
             .map(Outcome::candidate)
             .toList(),
-        Driver.of(whole, measure, area, length),
+        every.stream()
+            .filter(one -> one.light().isSeparateBlocks())
+            .map(Outcome::candidate)
+            .toList(),
+        Driver.of(strips, measure, area, length),
         candidates.widths(),
         candidates.widthsThatFit(),
         candidates.plannedFits());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.lynchet.prescription.budget.StripBudget;
 import org.lynchet.prescription.budget.Swing;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.Spread;
 
 /** Says in plain sentences what a comparison comes to, and what drives its ranking. */
@@ -64,13 +65,17 @@ public final class Verdict {
   }
 
   private String count() {
-    int ranked = comparison.ranked().size();
-    return ranked == 1 ? "1 candidate" : ranked + " candidates";
+    return Count.of(comparison.ranked().size(), "candidate");
   }
 
   private List<String> drivers() {
     List<String> sentences = new ArrayList<>();
+    List<String> idle = new ArrayList<>();
     for (Driver driver : comparison.drivers()) {
+      if (text(driver.bestMean()).equals(text(driver.worstMean()))) {
+        idle.add(driver.name());
+        continue;
+      }
       sentences.add(
           String.format(
               Locale.ROOT,
@@ -80,6 +85,10 @@ public final class Verdict {
               driver.best(),
               text(driver.worstMean()),
               driver.worst()));
+    }
+    if (!idle.isEmpty()) {
+      sentences.add(
+          capital(String.join(" and ", idle)) + ": no difference on average in the digits shown.");
     }
     StripBudget budget = best.budget();
     if (budget != null && !budget.swings().isEmpty()) {

@@ -14,9 +14,9 @@
  * degrees clockwise from true north, areas square metres, times hours. The same input gives the
  * same outcomes in the same order, however many processors there are.
  *
- * <p>In order of use: {@link Candidates}, {@link CandidateLight}, {@link FieldFacts}, {@link
- * Outcome}; {@link PlanComparison#of} runs them and gives a {@link Comparison}, which {@link
- * ComparisonTable} and {@link ComparisonJson} show.
+ * <p>In order of use: {@link Candidates}, {@link FieldFacts}, {@link Outcome}; {@link
+ * PlanComparison#of} runs them and gives a {@link Comparison}, which {@link ComparisonTable} and
+ * {@link ComparisonJson} show.
  */
 @NullMarked
 package org.lynchet.prescription.compare;

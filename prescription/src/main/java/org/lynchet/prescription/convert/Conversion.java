@@ -25,7 +25,8 @@ public final class Conversion {
    * Reads a file, writes it in another format beside its place, reads that back, compares, and
    * moves it into place.
    *
-   * <p>As task data, every feature with an area becomes a field; its other values stay behind.
+   * <p>As task data, a table of areas with rates becomes a field with treatment zones; of any other
+   * table, every feature with an area becomes a field.
    *
    * @param in the file, with the part of it that is meant as in a plan
    * @param out the new file; its name ends as files of its format do, .zip for task data
@@ -83,9 +84,10 @@ public final class Conversion {
 
   /** What the table is in the format; faults are added for what it cannot hold. */
   private static Converted fitted(
-      FeatureTable table, Format format, String in, List<Warning> warnings, Faults faults) {
+      FeatureTable table, Format format, String in, List<Warning> warnings, Faults faults)
+      throws RejectedException {
     if (format == Format.ISOXML) {
-      return new ConvertedFields(new FieldSet(table, in, warnings, faults).make());
+      return ConvertedTaskData.of(table, in, warnings, faults);
     }
     TableLimits limits = format.file().limits();
     FeatureTable fitted =

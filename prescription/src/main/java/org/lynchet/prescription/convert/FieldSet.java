@@ -1,11 +1,11 @@
 package org.lynchet.prescription.convert;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
-import org.lynchet.formats.Characters;
 import org.lynchet.formats.Column;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
@@ -25,6 +25,8 @@ final class FieldSet {
   private final List<Warning> warnings;
   private final Faults faults;
   private final FeatureFaults wrong = new FeatureFaults();
+  private final AreaCheck check = new AreaCheck(wrong);
+  private final Set<Integer> named = new HashSet<>();
   private final List<String> cut = new ArrayList<>();
 
   /**
@@ -48,38 +50,22 @@ final class FieldSet {
       Geometry area = FieldOutline.polygonsOf(table.features().get(i).geometry());
       if (!area.isEmpty()) {
         areas++;
-        if (isField(i, area)) {
+        if (check.isArea(i, area)) {
           fields.add(field(i, area, areas));
         }
       }
     }
     wrong.tell(file, faults);
-    if (areas == 0) {
-      faults.add(
-          "no feature with an area",
-          file,
-          "at least one polygon",
-          "draw the fields' outlines as areas, not as lines or points");
-    }
-    if (Characters.XML.missing(table.name()) != null) {
-      faults.add(
-          "a control character in the table's name", file, "names of letters", "name it otherwise");
-    }
+    AreaCheck.checkTable(table, areas, file, faults);
     String name = name(table.name().isBlank() ? "fields" : table.name());
     warn(table.features().size() - areas);
+    Leftovers.warn(table, named::contains, "a field of task data has a name only", warnings);
     return new TaskSet(
         Version.V4_3, name, name, List.of(), List.of(), List.of(), fields, List.of());
   }
 
   private void warn(int leftOut) {
-    if (leftOut > 0) {
-      warnings.add(
-          new Warning(
-              Warning.Code.FEATURES_LEFT_OUT,
-              leftOut
-                  + (leftOut == 1 ? " feature has" : " features have")
-                  + " no area and cannot be a field of task data; left out."));
-    }
+    Leftovers.warn(leftOut, "cannot be a field of task data", warnings);
     if (!cut.isEmpty()) {
       warnings.add(
           new Warning(
@@ -88,36 +74,6 @@ final class FieldSet {
                   + String.join(", ", cut)
                   + "."));
     }
-  }
-
-  private boolean isField(int i, Geometry area) {
-    if (!FieldOutline.isWithin(area, FieldOutline.HIGHEST_LATITUDE)) {
-      return wrong(
-          i,
-          "a vertex outside of where fields are",
-          "longitude -180 to 180, latitude -89 to 89",
-          "check the coordinate system of the file, and that x is longitude");
-    }
-    double metres = FieldOutline.metresAcross(area);
-    if (metres > FieldOutline.LARGEST_METRES) {
-      return wrong(
-          i,
-          String.format(Locale.ROOT, "an area that is %.0f km across", metres / 1000),
-          "a field of at most 20 km",
-          "check the coordinates, or take the area out");
-    }
-    String problem = FieldOutline.problem(area);
-    return problem == null
-        || wrong(
-            i,
-            "not a valid area: " + problem,
-            "rings that neither cross nor overlap",
-            "redraw it there");
-  }
-
-  private boolean wrong(int i, String what, String allowed, String next) {
-    wrong.add(i, what, allowed, next);
-    return false;
   }
 
   private PartField field(int i, Geometry area, int number) {
@@ -135,10 +91,8 @@ final class FieldSet {
     for (int c = 0; c < table.columns().size(); c++) {
       String text = Objects.toString(feature.values().get(c), "").strip();
       if (table.columns().get(c).kind() == Column.Kind.TEXT && !text.isEmpty()) {
-        String bad = Characters.XML.missing(text);
-        if (bad != null) {
-          wrong(i, bad + " in its name", "names of characters that XML has", "write it otherwise");
-        }
+        check.checkName(i, text);
+        named.add(c);
         return name(text);
       }
     }

@@ -85,6 +85,12 @@ public final class Defaults {
         : List.of();
   }
 
+  /** Where a value is from; empty if there is none of that key. */
+  public String source(String key) {
+    Sourced value = byKey.get(key);
+    return value == null ? "" : value.source();
+  }
+
   /** A text, such as a month and day; empty if there is none of that key. */
   public String text(String key) {
     Sourced value = byKey.get(key);

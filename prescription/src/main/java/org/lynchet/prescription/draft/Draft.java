@@ -1,12 +1,9 @@
 package org.lynchet.prescription.draft;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
@@ -16,8 +13,8 @@ import org.lynchet.prescription.fault.Faults;
 /**
  * Holds files until all are whole, then moves them to their places, all or none. Told to end, as by
  * Ctrl-C, the program leaves the old files or the new ones, and nothing beside them. Killed at any
- * moment, it leaves the old or the new ones, or perhaps only some, with the old ones whole in a
- * hidden folder beside; and perhaps a draft, which no later run looks at.
+ * moment, it leaves the old or the new ones, or the old ones in a hidden folder beside, from where
+ * {@link CutOffRun} puts them back; and perhaps a draft, which no later run looks at.
  */
 public final class Draft implements AutoCloseable {
   private final Path place;
@@ -34,33 +31,21 @@ public final class Draft implements AutoCloseable {
   }
 
   /**
-   * Begins a draft beside a place, whose folder is made if it is missing; it must be closed.
+   * Begins a draft beside a place, whose folder is made if it is missing; it must be closed. Where
+   * the place is a link to a folder, that folder is meant, and the link stays.
    *
    * @param place of the folder that the draft will be, or of any of its files
    * @throws IOException if the file system refuses; nothing was made
    */
   public static Draft beside(Path place) throws IOException {
-    Path whole = place.toAbsolutePath().normalize();
+    Path whole = HiddenFolder.whole(place);
     Path parent = whole.getParent();
     if (parent == null) {
       throw new IOException(whole + " is no place for files");
     }
     ParentFolders parents = new ParentFolders(parent);
     parents.make(parent);
-    return new Draft(whole, makeBeside(whole, "-draft-"), parents);
-  }
-
-  /** Makes a hidden folder of a new name beside a place, with the rights that new folders have. */
-  private static Path makeBeside(Path place, String mark) throws IOException {
-    int number = 1;
-    while (true) {
-      try {
-        return Files.createDirectory(
-            place.resolveSibling("." + place.getFileName() + mark + number));
-      } catch (FileAlreadyExistsException taken) {
-        number++;
-      }
-    }
+    return new Draft(whole, HiddenFolder.make(whole, "-draft-"), parents);
   }
 
   /**
@@ -117,10 +102,10 @@ public final class Draft implements AutoCloseable {
   public synchronized void moveFolderIntoPlace() throws IOException {
     checkNotAbandoned();
     Moves moves = new Moves();
-    Path old = null;
+    SetAside old = null;
     if (isThere(place)) {
-      old = makeBeside(place, "-old-");
-      moves.add(place, old);
+      old = SetAside.beside(place);
+      moves.add(place, old.of(place));
     }
     moves.add(draft, place);
     moveAll(moves, old);
@@ -128,7 +113,7 @@ public final class Draft implements AutoCloseable {
 
   /**
    * Moves the draft's files beside the place; files of their names that were there are gone after
-   * that.
+   * that. A single file replaces another in one step.
    *
    * @throws IOException if the file system refuses, or the program is ending; all is as it was
    */
@@ -142,12 +127,12 @@ public final class Draft implements AutoCloseable {
       }
     }
     Moves moves = new Moves();
-    Path old = null;
+    SetAside old = null;
     for (Path file : files) {
       Path to = place.resolveSibling(file.getFileName());
-      if (isThere(to)) {
-        old = old == null ? makeBeside(place, "-old-") : old;
-        moves.add(to, old.resolve(file.getFileName()));
+      if (files.size() > 1 && isThere(to)) {
+        old = old == null ? SetAside.beside(place) : old;
+        moves.add(to, old.of(to));
       }
     }
     files.forEach(file -> moves.add(file, place.resolveSibling(file.getFileName())));
@@ -172,17 +157,17 @@ public final class Draft implements AutoCloseable {
     return Files.exists(place, LinkOption.NOFOLLOW_LINKS);
   }
 
-  private static void moveAll(Moves moves, @Nullable Path old) throws IOException {
+  private static void moveAll(Moves moves, @Nullable SetAside old) throws IOException {
     try {
       moves.run();
     } catch (IOException e) {
       if (old != null && e.getSuppressed().length == 0) {
-        removeQuietly(old); // what was in it was moved back
+        old.remove(); // what was in it was moved back
       }
       throw e;
     }
     if (old != null) {
-      removeQuietly(old);
+      old.remove();
     }
   }
 
@@ -209,26 +194,15 @@ public final class Draft implements AutoCloseable {
     Path gone = draft.resolveSibling(draft.getFileName() + "-gone");
     try {
       Moves.move(draft, gone); // from here on nothing new can be written into it
-      removeQuietly(gone);
+      HiddenFolder.removeQuietly(gone);
     } catch (IOException inPlaceOrInUse) {
-      removeQuietly(draft);
+      HiddenFolder.removeQuietly(draft);
     }
     parents.removeEmpty();
   }
 
   private synchronized void removeDraft() {
-    removeQuietly(draft);
+    HiddenFolder.removeQuietly(draft);
     parents.removeEmpty();
-  }
-
-  /** A folder that cannot be removed is in nobody's way: its name begins with a dot. */
-  private static void removeQuietly(Path folder) {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(path);
-      }
-    } catch (IOException | UncheckedIOException left) {
-      return;
-    }
   }
 }

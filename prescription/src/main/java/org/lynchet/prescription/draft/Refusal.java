@@ -19,13 +19,21 @@ public final class Refusal {
         target.toString(),
         "a folder that you may write to, on a disk with room",
         refused.getSuppressed().length == 0
-            ? "make room there, or choose another place; nothing was changed"
+            ? next(refused) + "; nothing was changed"
             : "what was there is in a hidden folder beside, whose name ends in -old- and a number:"
-                + " move it back");
+                + " 'lynchet check' on the folder puts it back, and so does the next run");
+  }
+
+  private static String next(IOException refused) {
+    return refused instanceof FileAlreadyExistsException
+            || refused instanceof NoSuchFileException
+            || refused instanceof AccessDeniedException
+        ? "choose another place"
+        : "make room there, or choose another place";
   }
 
   /** The system's own words where it has any, such as "No space left on device". */
-  private static String reason(IOException refused) {
+  static String reason(IOException refused) {
     if (refused instanceof FileAlreadyExistsException taken) {
       return "a file is where a folder has to be: " + taken.getFile();
     }

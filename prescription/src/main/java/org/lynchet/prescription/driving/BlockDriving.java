@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.lynchet.prescription.machine.Machine;
 import org.lynchet.prescription.machine.Planter;
 import org.lynchet.prescription.machine.Sprayer;
@@ -71,9 +73,13 @@ final class BlockDriving {
     }
     List<PlantedPass> passes = new MachinePasses(layout, steered(machine)).over(block);
     DrivingPlan plan = DrivingPlan.best(DrivingPlan.backAndForth(passes, inStrips.handling()));
+    Set<Integer> strips =
+        inStrips.chosen().trips().stream()
+            .map(trip -> trip.pass().strip())
+            .collect(Collectors.toSet());
     double worked =
         layout.passes().stream()
-            .filter(pass -> pass.crop().equals(inStrips.crop()))
+            .filter(pass -> pass.crop().equals(inStrips.crop()) && strips.contains(pass.strip()))
             .filter(pass -> !(machine instanceof Planter) || pass.machine().equals(machine.name()))
             .mapToDouble(BlockDriving::squareMetres)
             .sum();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.lynchet.prescription.driving.LoadingChart.Misplanted;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.ShownUnits;
 
 /** Writes order, directions, turns and loading charts as text of at most 100 columns. */
 public final class DrivingText {
@@ -13,11 +14,13 @@ public final class DrivingText {
 
   private final AreaUnit area;
   private final Distances distances;
+  private final ShownUnits units;
   private final StringBuilder text = new StringBuilder();
 
   private DrivingText(AreaUnit area) {
     this.area = area;
     this.distances = Distances.beside(area);
+    this.units = ShownUnits.beside(area);
   }
 
   /**
@@ -54,16 +57,14 @@ public final class DrivingText {
     wrap(
         String.format(
             Locale.ROOT,
-            "%s, %s: %s %s, efficiency %s %%, %s %s a half circle, turn radius %s %s",
+            "%s, %s: %s, efficiency %s %%, %s %s a half circle, turn radius %s",
             one.machineName(),
             one.crop(),
-            number(by.speed().amount()),
-            by.speed().unit().symbol(),
+            units.written(by.speed()),
             number(by.efficiency() * 100),
             number(by.turnTime().amount()),
             by.turnTime().unit().symbol(),
-            number(by.turnRadius().amount()),
-            by.turnRadius().unit().symbol()),
+            units.written(by.turnRadius())),
         "  ");
     wrap(plan.order().words() + ": " + plan.tripsInWords(), "    ");
     wrap(turns(plan), "    ");

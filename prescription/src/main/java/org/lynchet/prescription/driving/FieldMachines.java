@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.lynchet.prescription.machine.Combine;
 import org.lynchet.prescription.machine.Handling;
 import org.lynchet.prescription.machine.Machine;
@@ -16,7 +17,8 @@ import org.lynchet.prescription.zone.Zone;
 
 /**
  * Works out how sprayers and combines are driven in each crop's strips; each crop is harvested by
- * the first combine of the plan that works in it.
+ * the first combine of the plan that works in it. A strip over which no section of the boom may be
+ * open is not driven.
  */
 final class FieldMachines {
   private final FieldLayout layout;
@@ -44,6 +46,7 @@ final class FieldMachines {
       List<PlantedPass> passes =
           layout.spraying().passes().stream()
               .filter(pass -> pass.machine().equals(sprayer.name()) && pass.crop().equals(crop))
+              .filter(SprayPass::sprays)
               .map(this::pass)
               .toList();
       add(sprayer.name(), crop, sprayer.handling(), passes);
@@ -67,21 +70,24 @@ final class FieldMachines {
 
   private void add(String machine, String crop, Handling handling, List<PlantedPass> passes) {
     if (!passes.isEmpty()) {
-      double width = plantedWidthMetres(crop) / passes.size();
-      driven.add(FieldDriving.of(machine, crop, handling, width, stripsSquareMetres(crop), passes));
+      Set<Integer> strips = passes.stream().map(PlantedPass::strip).collect(Collectors.toSet());
+      double width = plantedWidthMetres(crop, strips) / passes.size();
+      driven.add(
+          FieldDriving.of(
+              machine, crop, handling, width, stripsSquareMetres(crop, strips), passes));
     }
   }
 
-  private double plantedWidthMetres(String crop) {
+  private double plantedWidthMetres(String crop, Set<Integer> strips) {
     return layout.passes().stream()
-        .filter(pass -> pass.crop().equals(crop))
+        .filter(pass -> pass.crop().equals(crop) && strips.contains(pass.strip()))
         .mapToDouble(pass -> pass.pass().rightMetres() - pass.pass().leftMetres())
         .sum();
   }
 
-  private double stripsSquareMetres(String crop) {
+  private double stripsSquareMetres(String crop, Set<Integer> strips) {
     return layout.zones().stream()
-        .filter(zone -> zone.crop().equals(crop) && zone.strip() > 0)
+        .filter(zone -> zone.crop().equals(crop) && strips.contains(zone.strip()))
         .mapToDouble(Zone::areaSquareMetres)
         .sum();
   }

@@ -47,12 +47,16 @@ public record Warning(Code code, String text) implements Serializable {
     VALUES_ROUNDED,
     /** Features that a format has no place for were left out. */
     FEATURES_LEFT_OUT,
+    /** Columns that a format has no place for were left out. */
+    VALUES_LEFT_OUT,
     /** A crop or product of the plan has no area in the field. */
     NOTHING_PLANTED,
     /** Vertices of zones were left out on request. */
     ZONES_THINNED,
     /** No part of the boundary faces a side that has a setback. */
     SETBACK_WITHOUT_SIDE,
+    /** Setbacks set all of a crop aside, so nothing of it is sprayed. */
+    SETBACK_LEAVES_NOTHING,
     /** A planting file goes beyond what the plan says that the terminal takes. */
     TERMINAL_LIMIT
   }

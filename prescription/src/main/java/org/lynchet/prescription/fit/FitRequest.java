@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
+import org.lynchet.prescription.quantity.ShownUnits;
 import org.lynchet.prescription.swath.SteeredMachine;
 
 /**
@@ -27,11 +28,16 @@ public record FitRequest(
 
   /** What lengths are shown in: feet beside rows in inches or feet, else metres. */
   LengthUnit shownUnit() {
+    return shownUnits() == ShownUnits.ACRES_AND_FEET ? LengthUnit.FOOT : LengthUnit.METRE;
+  }
+
+  /** The units that go with the first strip's rows. */
+  ShownUnits shownUnits() {
     LengthUnit written =
         strips.stream().map(strip -> strip.rowSpacing().unit()).findFirst().orElseThrow();
     return written == LengthUnit.INCH || written == LengthUnit.FOOT
-        ? LengthUnit.FOOT
-        : LengthUnit.METRE;
+        ? ShownUnits.ACRES_AND_FEET
+        : ShownUnits.METRIC;
   }
 
   /**

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.LengthUnit;
 
 /** Shows candidates as a table of at most 100 columns, best first, with the reasons in words. */
@@ -40,15 +40,16 @@ public final class FitTable {
         String.valueOf(candidates.size()),
         String.format(
             Locale.ROOT,
-            "ways to lay %s out in strips of at most %s; %d fit to %s a pass",
+            "%s to lay %s out in strips of at most %s; %s to %s a pass",
+            candidates.size() == 1 ? "way" : "ways",
             crops,
             length(fit.widestTriedMetres()),
-            fitting.size(),
-            written(request.tolerance())));
+            fitting.size() == 1 ? "1 fits" : fitting.size() + " fit",
+            request.shownUnits().written(request.tolerance())));
     if (!fit.complete()) {
       line(
           "Wider strips, up to %s, were not tried: too many ways; lower fit.max-strip-width",
-          written(request.maxStripWidth()));
+          request.shownUnits().written(request.maxStripWidth()));
     }
     line("");
     if (fitting.isEmpty()) {
@@ -92,7 +93,7 @@ public final class FitTable {
   private void candidate(int rank, Candidate candidate) {
     String strips =
         candidate.strips().stream()
-            .map(s -> s.rows() + " rows " + s.crop() + " " + length(s.widthMetres()))
+            .map(s -> Count.of(s.rows(), "row") + " " + s.crop() + " " + length(s.widthMetres()))
             .collect(Collectors.joining(", "));
     String period = length(candidate.periodMetres());
     String land = shares(candidate, StripWidth::share);
@@ -134,14 +135,13 @@ public final class FitTable {
         + " in "
         + fit.crop()
         + ": "
-        + fit.passes()
-        + (fit.passes() == 1 ? " pass" : " passes")
+        + Count.of(fit.passes(), "pass")
         + (fit.openSections().isEmpty()
             ? ""
-            : " with " + each(fit.openSections()) + " sections open")
+            : " with " + each(fit.openSections(), "section") + " open")
         + ", "
-        + each(fit.rowsPerPass())
-        + " rows a pass, "
+        + each(fit.rowsPerPass(), "row")
+        + " a pass, "
         + (mismatch == 0
             ? "exact"
             : new Reasons(unit).length(Math.abs(mismatch))
@@ -150,10 +150,13 @@ public final class FitTable {
   }
 
   /** Once if all are the same. */
-  private static String each(List<Integer> counts) {
+  private static String each(List<Integer> counts, String word) {
     return counts.stream().distinct().count() == 1
-        ? counts.get(0).toString()
-        : counts.stream().map(String::valueOf).collect(Collectors.joining(" + "));
+        ? Count.of(counts.get(0), word)
+        : counts.stream().map(String::valueOf).collect(Collectors.joining(" + "))
+            + " "
+            + word
+            + "s";
   }
 
   private void nothingFits(List<Candidate> candidates) {
@@ -188,12 +191,6 @@ public final class FitTable {
   private String length(double metres) {
     String fixed = String.format(Locale.ROOT, "%.2f", metres / unit.metres());
     return fixed.replaceAll("\\.?0+$", "") + " " + unit.symbol();
-  }
-
-  private static String written(Length length) {
-    return String.format(Locale.ROOT, "%.2f", length.amount()).replaceAll("\\.?0+$", "")
-        + " "
-        + length.unit().symbol();
   }
 
   private void line(String format, Object... arguments) {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.LengthUnit;
 
 /** Says in words how machines do on a candidate. */
@@ -50,9 +51,7 @@ final class Reasons {
     if (!fit.fits()) {
       String rule = rule(fit);
       String rows =
-          fit.rowsLeftOver() == 0
-              ? ""
-              : String.format(Locale.ROOT, ", %d rows left over", fit.rowsLeftOver());
+          fit.rowsLeftOver() == 0 ? "" : ", " + Count.of(fit.rowsLeftOver(), "row") + " left over";
       reasons.add(rule + " by " + length(Math.abs(mismatch)) + " a pass" + rows);
     }
   }
@@ -91,9 +90,9 @@ final class Reasons {
       reasons.add(
           String.format(
               Locale.ROOT,
-              "%s holds %d shut sections over the crop beside %s",
+              "%s holds %s over the crop beside %s",
               fit.machine(),
-              fit.shutOverOther(),
+              Count.of(fit.shutOverOther(), "shut section"),
               fit.crop()));
     }
   }

@@ -35,6 +35,12 @@ public final class StripFit {
         choices.widest() / Length.TENTHS_IN_A_METRE);
   }
 
+  /** Judges the plan's own numbers of passes, however wide its strips are. */
+  public static Candidate planned(FitRequest request) {
+    return new StripFit(request)
+        .candidate(request.strips().stream().mapToInt(StripChoice::plannedPasses).toArray());
+  }
+
   private Candidate candidate(int[] passes) {
     long[] widths = new long[passes.length];
     long period = 0;

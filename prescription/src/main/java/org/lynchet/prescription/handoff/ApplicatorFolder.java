@@ -58,6 +58,7 @@ public final class ApplicatorFolder {
     if (!isZip(target)) {
       OutputFolder.checkPlace(target, force, faults);
     } else {
+      OutputFolder.checkOutside(target, faults);
       Draft.checkPlace(target, force, faults);
     }
   }
@@ -106,7 +107,7 @@ public final class ApplicatorFolder {
     List<String> differences = new ArrayList<>();
     tables.forEach(table -> differences.addAll(table.differences(folder)));
     refuse(differences);
-    SprayPapers.write(layout, spray, unit, folder);
+    refuse(SprayPapers.write(layout, spray, unit, folder));
     Files.writeString(
         folder.resolve("README.txt"),
         new ApplicatorText(layout, spray, unit, tables).write(),

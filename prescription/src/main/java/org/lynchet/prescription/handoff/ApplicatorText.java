@@ -54,7 +54,7 @@ final class ApplicatorText {
         """);
     text.append(SprayText.settings(layout.spraying()));
     text.append("SPRAYING NEXT TO ANOTHER CROP\n");
-    SprayRules.statements().forEach(this::statement);
+    SprayRules.statements(unit).forEach(this::statement);
     return text.toString();
   }
 

@@ -32,6 +32,9 @@ public final class FolderCheck {
   /** How far the field's area in summary.json, with its 4 decimals, is from what it was, in m2. */
   private static final double SUMMARY_ROUNDING = 0.00005;
 
+  /** So many files that do not belong there are told one by one. */
+  private static final int MOST_STRANGE = 5;
+
   private final Path folder;
   private final Faults faults = new Faults();
 
@@ -59,10 +62,12 @@ public final class FolderCheck {
       summary = WrittenSummary.read(summaryFile);
     } catch (IOException e) {
       faults.add(
-          "not the output of a plan: " + (Files.exists(summaryFile) ? e.getMessage() : "no file"),
-          summaryFile.toString(),
-          "a folder that 'plan' has written, with its summary.json",
-          "name that folder, or copy it again");
+          "not the output of a plan: " + whyNot(summaryFile, e),
+          folder.toString(),
+          "a folder that 'plan' or 'handoff' has written, with its " + OutputFolder.SUMMARY,
+          Files.isRegularFile(folder)
+              ? "name the folder; unpack it first if it is packed"
+              : "name that folder, or copy it again");
       throw new RejectedException(faults.list());
     }
     for (WrittenFile file : summary.files()) {
@@ -73,6 +78,18 @@ public final class FolderCheck {
       checkTables(summary);
     }
     return summary.files().size();
+  }
+
+  private String whyNot(Path summaryFile, IOException e) {
+    if (!Files.exists(folder)) {
+      return "there is no such folder";
+    }
+    if (!Files.isDirectory(folder)) {
+      return "it is a file";
+    }
+    return Files.exists(summaryFile)
+        ? OutputFolder.SUMMARY + " cannot be taken: " + e.getMessage()
+        : "there is no " + OutputFolder.SUMMARY + " in it";
   }
 
   private void checkFile(WrittenFile file) {
@@ -92,8 +109,11 @@ public final class FolderCheck {
       Set<String> strange = new TreeSet<>(Digests.filesBelow(folder));
       summary.files().forEach(file -> strange.remove(file.path()));
       strange.remove(OutputFolder.SUMMARY);
-      for (String path : strange) {
-        damaged(path, "the file does not belong to the output");
+      strange.stream()
+          .limit(MOST_STRANGE)
+          .forEach(path -> damaged(path, "the file does not belong to the output"));
+      if (strange.size() > MOST_STRANGE) {
+        damaged("", (strange.size() - MOST_STRANGE) + " more files do not belong to the output");
       }
     } catch (IOException e) {
       damaged("", "the folder cannot be read: " + e.getMessage());

@@ -84,6 +84,9 @@ public final class Handoff {
     List<String> differences = new ArrayList<>();
     tables.forEach(table -> differences.addAll(table.differences(folder)));
     plans.forEach(plan -> differences.addAll(plan.differences(folder)));
+    if (layout.plan().handoff().papers()) {
+      differences.addAll(PaperFiles.write(layout, summary, folder));
+    }
     if (!differences.isEmpty()) {
       throw new HandoffException(differences);
     }
@@ -91,9 +94,6 @@ public final class Handoff {
     map.writeSvg(folder.resolve("map.svg"));
     if (png) {
       map.writePng(folder.resolve("map.png"));
-    }
-    if (layout.plan().handoff().papers()) {
-      PaperFiles.write(layout, summary, folder);
     }
     Files.writeString(
         folder.resolve("README.txt"),

@@ -21,7 +21,10 @@ final class HeadlandPassTable {
             new Feature(
                 pass.line().getGeometryN(i),
                 List.of(
-                    pass.machine(), pass.crop(), (double) pass.number(), pass.distanceMetres())));
+                    pass.machine(),
+                    pass.crop(),
+                    (double) pass.number(),
+                    PlantingTable.rounded(pass.distanceMetres()))));
       }
     }
     return new FeatureTable(

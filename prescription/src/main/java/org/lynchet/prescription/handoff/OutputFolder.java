@@ -22,6 +22,7 @@ final class OutputFolder {
    * @param force whether an earlier output folder may be replaced
    */
   static void checkPlace(Path target, boolean force, Faults faults) {
+    checkOutside(target, faults);
     Path parent = target.toAbsolutePath().normalize().getParent();
     try {
       if (Files.isDirectory(target) && !isEmpty(target)) {
@@ -45,6 +46,22 @@ final class OutputFolder {
           target.toString(),
           "a folder that you may read and write",
           "choose another folder with --out");
+    }
+  }
+
+  /** Adds a fault if a place is inside another output, which would not be as it was written. */
+  static void checkOutside(Path target, Faults faults) {
+    Path above = target.toAbsolutePath().normalize().getParent();
+    while (above != null) {
+      if (!WrittenSummary.paths(above.resolve(SUMMARY)).isEmpty()) {
+        faults.add(
+            "it would lie in the output of an earlier run, " + above,
+            target.toString(),
+            "a place outside of other outputs",
+            "choose another place with --out");
+        return;
+      }
+      above = above.getParent();
     }
   }
 

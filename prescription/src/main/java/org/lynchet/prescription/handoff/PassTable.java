@@ -32,7 +32,7 @@ final class PassTable {
                             pass.crop(),
                             (double) pass.strip(),
                             (double) pass.pass().number(),
-                            pass.pass().centreMetres(),
+                            PlantingTable.rounded(pass.pass().centreMetres()),
                             pass.partial())))
             .toList());
   }

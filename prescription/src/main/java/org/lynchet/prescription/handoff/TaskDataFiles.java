@@ -59,7 +59,8 @@ record TaskDataFiles(TaskSet set, String rates) implements WholePlan {
   public String readme() {
     return """
           taskdata/TASKDATA.zip    ISO 11783-10 task data, one planned task for each crop; the folder
-                                   taskdata/TASKDATA is the same, for the root of a stick
+                                   taskdata/TASKDATA is the same, for the root of a stick; with the
+                                   AB line or curve, and a line for each pass and spray pass
         """
         + rates.indent(2);
   }

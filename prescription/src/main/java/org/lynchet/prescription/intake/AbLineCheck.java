@@ -53,7 +53,7 @@ final class AbLineCheck {
     }
     faults.add(
         String.format(Locale.ROOT, "the AB line is %.0f km from the field", distance / 1000),
-        plan.file() + " guidance.ab-line." + key,
+        plan.place("guidance.ab-line." + key),
         "a point at most 10 km from the field; longitude first, then latitude",
         "check both numbers and their order");
     return false;
@@ -67,7 +67,7 @@ final class AbLineCheck {
     }
     faults.add(
         String.format(Locale.ROOT, "A and B are only %.3f m apart", a.distance(b)),
-        plan.file() + " guidance.ab-line",
+        plan.place("guidance.ab-line"),
         "points at least 1 m apart, better as far as the field is long",
         "take two points at the ends of the field");
     return false;

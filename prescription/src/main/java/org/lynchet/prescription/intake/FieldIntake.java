@@ -107,7 +107,7 @@ public final class FieldIntake {
     List<ManagementZone> zones = new ArrayList<>();
     if (map != null) {
       tables
-          .read(map.file(), "field.management-zones.file")
+          .readZones(map.file(), "field.management-zones.file")
           .ifPresent(
               table -> zones.addAll(new ZoneMapCheck(field.repair(), map, faults).check(table)));
     }

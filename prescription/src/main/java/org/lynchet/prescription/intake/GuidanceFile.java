@@ -74,6 +74,6 @@ final class GuidanceFile {
   }
 
   private String place() {
-    return plan.file() + " " + KEY;
+    return plan.place(KEY);
   }
 }

@@ -15,14 +15,14 @@ public final class InputTable {
    * The table of a file, in longitude and latitude.
    *
    * @param name the file, relative to the working folder or absolute, with the part of it that is
-   *     meant, as in a plan: {@code taskdata.zip#PFD1}
+   *     meant, as in a plan: {@code taskdata.zip#PFD1}, {@code taskdata.zip#TSK1}
    * @param warnings takes what deserves a second look
    * @throws RejectedException with every fault of the file
    */
   public static FeatureTable read(String name, List<Warning> warnings) throws RejectedException {
     Faults faults = new Faults();
     Optional<FeatureTable> table =
-        new InputTables(NamedBy.commandLine(), faults, warnings).read(name, "IN");
+        new InputTables(NamedBy.commandLine(), faults, warnings).readZones(name, "IN");
     faults.throwIfAny();
     return table.orElseThrow();
   }

@@ -38,6 +38,11 @@ final class InputTables {
     return read(name, key, VertexCsv.reader(), TaskData::boundaryReader);
   }
 
+  /** The same for a file of zones: of task data, its treatment zones. */
+  Optional<FeatureTable> readZones(String name, String key) {
+    return read(name, key, VertexCsv.reader(), TaskData::tableReader);
+  }
+
   /** The same for a file of lines. */
   Optional<FeatureTable> readLines(String name, String key) {
     return read(name, key, VertexCsv.lineReader(), TaskDataCurve::new);
@@ -55,7 +60,7 @@ final class InputTables {
       if (reader.isEmpty()) {
         faults.add(
             "a file of this kind cannot be read: " + name,
-            namedBy.place() + key,
+            namedBy.place(key),
             endings(),
             "save it as one of these");
         return Optional.empty();
@@ -120,12 +125,12 @@ final class InputTables {
       }
       faults.add(
           (Files.exists(file) ? "not a file: " : "no such file: ") + name,
-          namedBy.place() + key,
+          namedBy.place(key),
           namedBy.allowed(),
           "check the name and where the file lies; looked for " + file);
     } catch (InvalidPathException e) {
       faults.add(
-          "not a file name: " + name, namedBy.place() + key, namedBy.allowed(), "check the name");
+          "not a file name: " + name, namedBy.place(key), namedBy.allowed(), "check the name");
     }
     return Optional.empty();
   }

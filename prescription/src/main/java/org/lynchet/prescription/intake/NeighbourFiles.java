@@ -65,7 +65,7 @@ public final class NeighbourFiles {
     double metres = NearField.metresFrom(boundary, at.longitudeDegrees(), at.latitudeDegrees());
     if (metres > NearField.FARTHEST) {
       fault(
-          plan.file() + " field.entrance",
+          plan.place("field.entrance"),
           String.format(Locale.ROOT, "the entrance is %.0f km from the field", metres / 1000),
           "a place at most 10 km from the field; longitude first, then latitude",
           "check both numbers and their order");

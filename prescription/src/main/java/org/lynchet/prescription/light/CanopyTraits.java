@@ -17,7 +17,7 @@ import java.time.LocalDate;
  * @param maturity the day of maturity, after planting
  * @param halfLeaf share of the season at which half of the leaf area is there
  * @param fullLeaf share of the season at which 95 % of it is there, above halfLeaf
- * @param declineFrom share of the season from which leaf area falls
+ * @param declineFrom share of the season from which leaf area falls, above fullLeaf and below 1
  * @param leafAtMaturity share of the leaf area that is left at maturity
  * @param widthPerHeight width of a canopy that stands free as a multiple of its height
  */
@@ -43,7 +43,8 @@ public record CanopyTraits(
    */
   public CanopyTraits {
     boolean positive = heightMetres > 0 && leafAreaIndex > 0 && extinction > 0;
-    if (!positive || !planting.isBefore(maturity) || !(halfLeaf < fullLeaf)) {
+    boolean rising = halfLeaf < fullLeaf && fullLeaf < declineFrom && declineFrom < 1;
+    if (!positive || !planting.isBefore(maturity) || !rising) {
       throw new IllegalArgumentException("a canopy with no height, leaf or season");
     }
   }

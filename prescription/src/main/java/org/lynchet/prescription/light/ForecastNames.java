@@ -8,13 +8,13 @@ import org.lynchet.prescription.plan.PlannedHeadland;
 import org.lynchet.prescription.plan.PlannedStrip;
 
 /** Checks that a forecast's canopies and responses are of something that the plan names. */
-final class ForecastNames {
+public final class ForecastNames {
   private final Plan plan;
   private final Faults faults;
   private final Set<String> crops = new LinkedHashSet<>();
   private final Set<String> products = new LinkedHashSet<>();
 
-  ForecastNames(Plan plan, Faults faults) {
+  private ForecastNames(Plan plan, Faults faults) {
     this.plan = plan;
     this.faults = faults;
     for (PlannedStrip strip : plan.strips()) {
@@ -33,7 +33,12 @@ final class ForecastNames {
     products.addAll(plan.products().keySet());
   }
 
-  void check() {
+  /** Adds a fault for each name that the plan does not have. */
+  public static void check(Plan plan, Faults faults) {
+    new ForecastNames(plan, faults).check();
+  }
+
+  private void check() {
     Set<String> both = new LinkedHashSet<>(crops);
     both.addAll(products);
     check("canopies", "crop or product", plan.forecast().canopies().keySet(), both);
@@ -45,7 +50,7 @@ final class ForecastNames {
       if (!known.contains(name)) {
         faults.add(
             "the plan has no " + what + " '" + name + "'",
-            plan.file() + " forecast." + section + "." + name,
+            plan.place("forecast." + section + "." + name),
             "a " + what + " of the plan: " + String.join(", ", known),
             "correct or remove it");
       }

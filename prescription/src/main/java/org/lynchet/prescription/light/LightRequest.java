@@ -26,8 +26,8 @@ public record LightRequest(
   /** Where every day has a sunrise and a sunset, with some hours between them. */
   public static final double GREATEST_LATITUDE = 66;
 
-  /** Wide enough that rows on its far side cast no shade that matters. */
-  private static final double OPEN_METRES = 60;
+  /** So wide that rows on its far side hide little of the sky: 4 degrees behind corn of 2.2 m. */
+  static final double OPEN_METRES = 30;
 
   /**
    * Copies the lists and checks the ranges.

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,7 +13,9 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
+import org.lynchet.prescription.plan.LeafCurve;
 import org.lynchet.prescription.plan.Plan;
+import org.lynchet.prescription.plan.SeasonTime;
 import org.lynchet.prescription.quantity.Length;
 
 /**
@@ -65,9 +68,18 @@ final class PlanCanopies {
         maturity == null
             ? from.plusDays((long) defaults.number(key + "days-to-maturity"))
             : maturity;
-    if (!isSeason(from, to, ofProduct.equals(NOTHING) ? crop : product)) {
+    String name = ofProduct.equals(NOTHING) ? crop : product;
+    if (!isSeason(from, to, name)) {
       return Optional.empty();
     }
+    LeafCurve curve = ofProduct.leaf().or(ofCrop.leaf());
+    double half = share(curve.half(), shape + "half-leaf", from, to);
+    double full = share(curve.full(), shape + "full-leaf", from, to);
+    double decline = share(curve.declineFrom(), shape + "decline-from", from, to);
+    if (!isLeafCurve(half, full, decline, name)) {
+      return Optional.empty();
+    }
+    Double left = curve.leftAtMaturity();
     return Optional.of(
         new CanopyTraits(
             height == null ? defaults.number(key + "height-metres") : height.metres(),
@@ -75,10 +87,10 @@ final class PlanCanopies {
             extinction == null ? defaults.number(key + "extinction") : extinction,
             from,
             to,
-            defaults.number(shape + "half-leaf"),
-            defaults.number(shape + "full-leaf"),
-            defaults.number(shape + "decline-from"),
-            defaults.number(shape + "leaf-at-maturity"),
+            half,
+            full,
+            decline,
+            left == null ? defaults.number(shape + "leaf-at-maturity") : left,
             defaults.number(shape + "width-per-height")));
   }
 
@@ -98,6 +110,33 @@ final class PlanCanopies {
     return south ? inNorth.plusMonths(HALF_A_YEAR_IN_MONTHS) : inNorth;
   }
 
+  private double share(@Nullable SeasonTime own, String key, LocalDate from, LocalDate to) {
+    return own == null ? defaults.number(key) : own.share(from, to);
+  }
+
+  /** Whether the plan's times and those of the defaults are in order together. */
+  private boolean isLeafCurve(double half, double full, double decline, String name) {
+    if (0 < half && half < full && full < decline && decline < 1) {
+      return true;
+    }
+    if (refused.add(name)) {
+      faults.add(
+          String.format(
+              Locale.ROOT,
+              "the leaf area of %s comes and goes out of order: half-leaf at %.1f %% of the season,"
+                  + " full-leaf at %.1f %%, decline-from at %.1f %%",
+              name,
+              100 * half,
+              100 * full,
+              100 * decline),
+          plan.place("forecast.canopies." + name),
+          "planting, half-leaf, full-leaf, decline-from and maturity in this order; those that the"
+              + " plan leaves out are the crop's defaults",
+          "correct one of them, or give them all");
+    }
+    return false;
+  }
+
   private boolean isSeason(LocalDate from, LocalDate to, String name) {
     long days = to.toEpochDay() - from.toEpochDay();
     if (days >= 1 && days <= LONGEST_SEASON_DAYS) {
@@ -110,7 +149,7 @@ final class PlanCanopies {
         days < 1
             ? "the season of " + name + " ends on " + to + ", before it starts on " + from
             : "the season of " + name + " is longer than a year: " + from + " to " + to,
-        plan.file() + " forecast.canopies." + name,
+        plan.place("forecast.canopies." + name),
         "maturity 1 to " + LONGEST_SEASON_DAYS + " days after planting",
         "give planting and maturity, of one season");
     return false;
@@ -122,7 +161,7 @@ final class PlanCanopies {
     }
     faults.add(
         "nothing is known of the canopy of " + crop,
-        plan.file() + " forecast.canopies",
+        plan.place("forecast.canopies"),
         "defaults are there for " + String.join(", ", defaults.crops()),
         "add forecast.canopies."
             + crop

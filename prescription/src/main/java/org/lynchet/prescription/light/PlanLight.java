@@ -1,11 +1,9 @@
 package org.lynchet.prescription.light;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.frame.PlaneFrame;
 import org.lynchet.geometry.guidance.OffsetFrame;
-import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.Plan;
@@ -16,15 +14,12 @@ import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.plan.PlannedStrip;
-import org.lynchet.prescription.quantity.Time;
 
 /**
  * Asks for the light of a plan's rows: one period of its pattern, at the AB line, whose heading and
  * place it takes. The field's boundary is not needed.
  */
 public final class PlanLight {
-  private static final int MINUTES = 60;
-
   private PlanLight() {}
 
   /**
@@ -48,39 +43,23 @@ public final class PlanLight {
   public static LightRequest request(Plan plan, List<PlannedStrip> strips)
       throws RejectedException {
     Faults faults = new Faults();
-    new ForecastNames(plan, faults).check();
-    if (!isStraight(plan, faults)) {
+    ForecastNames.check(plan, faults);
+    Line line = plan.guidance().line();
+    if (!isStraight(plan, line, faults)) {
       faults.throwIfAny();
     }
-    Defaults defaults = Defaults.get();
-    Position place = place(plan.guidance().line());
-    double latitude = place.latitudeDegrees();
-    if (Math.abs(latitude) > LightRequest.GREATEST_LATITUDE) {
-      faults.add(
-          "the field lies at latitude " + latitude + ", where the sun may not set or not rise",
-          plan.file() + " guidance.ab-line",
-          "latitudes -66 to 66 degrees",
-          "correct the AB line; there is no forecast of light for polar days");
-    }
-    PlanCanopies canopies = new PlanCanopies(plan, defaults, latitude < 0, faults);
-    List<CanopyRow> rows = new PlanRows(plan.withStrips(strips), canopies).rows();
+    PlanSeason season = new PlanSeason(plan, place(line), heading(line), faults);
+    List<CanopyRow> rows = new PlanRows(plan.withStrips(strips), season.canopies()).rows();
     faults.throwIfAny();
-    return new LightRequest(
-        place.longitudeDegrees(),
-        latitude,
-        heading(plan.guidance().line()),
-        rows,
-        clearness(plan, defaults, latitude < 0),
-        sampling(plan));
+    return season.request(rows);
   }
 
   /** A heading of rows is needed; along a curve they have many. */
-  private static boolean isStraight(Plan plan, Faults faults) {
-    Line line = plan.guidance().line();
+  private static boolean isStraight(Plan plan, Line line, Faults faults) {
     if (line instanceof AlongCurve) {
       faults.add(
           "rows along a curve have no one heading, which a forecast of light needs",
-          plan.file() + " guidance.curve",
+          plan.place("guidance.curve"),
           "guidance.ab-line",
           "forecast a copy of the plan, with an AB line on the heading of a part of the curve");
       return false;
@@ -88,29 +67,12 @@ public final class PlanLight {
     if (line instanceof FromFile) {
       faults.add(
           "a forecast of light reads no file of guidance lines",
-          plan.file() + " guidance.ab-line.file",
+          plan.place("guidance.ab-line.file"),
           "guidance.ab-line by two points, or by a point and a heading",
           "forecast a copy of the plan, with the AB line by points");
       return false;
     }
     return true;
-  }
-
-  private static List<Double> clearness(Plan plan, Defaults defaults, boolean south) {
-    if (!plan.forecast().clearness().isEmpty()) {
-      return plan.forecast().clearness();
-    }
-    List<Double> north = defaults.numbers("clearness");
-    List<Double> months = new ArrayList<>();
-    for (int month = 0; month < north.size(); month++) {
-      months.add(north.get((month + (south ? north.size() / 2 : 0)) % north.size()));
-    }
-    return months;
-  }
-
-  private static Sampling sampling(Plan plan) {
-    Time step = plan.forecast().step();
-    return step == null ? Sampling.QUICK : Sampling.FULL.withMinutes(step.hours() * MINUTES);
   }
 
   private static Position place(Line line) {

@@ -20,6 +20,8 @@ public record Sampling(int days, double minutes, int raysPerRow, int skyAcross, 
   /** Keeps every row within 0.5 % of {@link #FULL}. */
   public static final Sampling QUICK = new Sampling(7, 20, 5, 16, 2);
 
+  private static final int MANY_DAYS = 10;
+
   /** Rays this far apart, or nearer, keep rows within 0.5 %. */
   private static final double RAY_METRES = 0.2;
 
@@ -41,7 +43,7 @@ public record Sampling(int days, double minutes, int raysPerRow, int skyAcross, 
    */
   public static Sampling many(double narrowestMetres) {
     int rays = Math.max(2, (int) Math.ceil(narrowestMetres / RAY_METRES));
-    return new Sampling(QUICK.days(), QUICK.minutes(), rays, QUICK.skyAcross(), QUICK.skyAlong());
+    return new Sampling(MANY_DAYS, QUICK.minutes(), rays, QUICK.skyAcross(), QUICK.skyAlong());
   }
 
   /** The same with a sun each so many minutes. */

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.machine;
 
 import java.io.Serializable;
+import java.util.List;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
@@ -17,9 +18,16 @@ import org.lynchet.prescription.quantity.TimeUnit;
  *     above 0, at most 1: turning, filling and waiting take the rest
  * @param turnTime the time of a half circle at the end of a pass
  * @param turnRadius the radius of the tightest circle that its centre can follow
+ * @param told the keys of the plan that say so; the rest is by default
  */
-public record Handling(Speed speed, double efficiency, Time turnTime, Length turnRadius)
+public record Handling(
+    Speed speed, double efficiency, Time turnTime, Length turnRadius, List<String> told)
     implements Serializable {
+
+  /** Copies the list. */
+  public Handling {
+    told = List.copyOf(told);
+  }
 
   /** A row-crop planter, by the defaults {@code driving.planter}. */
   public static final Handling PLANTER = ofDefaults("driving.planter.");
@@ -36,6 +44,7 @@ public record Handling(Speed speed, double efficiency, Time turnTime, Length tur
         new Speed(defaults.number(folder + "speed-miles-per-hour"), SpeedUnit.MILE_PER_HOUR),
         defaults.number(folder + "efficiency"),
         new Time(defaults.number(folder + "turn-time-seconds"), TimeUnit.SECOND),
-        new Length(defaults.number(folder + "turn-radius-feet"), LengthUnit.FOOT));
+        new Length(defaults.number(folder + "turn-radius-feet"), LengthUnit.FOOT),
+        List.of());
   }
 }

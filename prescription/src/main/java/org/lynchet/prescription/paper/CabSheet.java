@@ -31,6 +31,7 @@ final class CabSheet {
 
   private static final double AB_WIDTH = HALF - GAP;
   private static final double LARGEST = 13;
+  private static final double READABLE = 10;
   private static final double SMALLEST = 8;
 
   /** Letters of the map and of the boxes are larger than on map.svg. */
@@ -40,8 +41,8 @@ final class CabSheet {
   private static final double LEGEND_SCALE = 1.1;
   private static final int LEGEND_COLUMNS = 2;
 
-  /** The text gets smaller before the map does. */
-  private static final double LEAST_MAP = 235;
+  /** The text gets smaller before the map gets lower than the first of these, then the map does. */
+  private static final double[] LEAST_MAPS = {235, 200, 165};
 
   private static final int MOST_EXCEPTIONS = 4;
 
@@ -83,16 +84,30 @@ final class CabSheet {
     field.addLegend(sheet, Sheet.MARGIN, legendTop, LEGEND_COLUMNS, LEGEND_SCALE);
     double boxes = FieldOnSheet.loadingHeight(LOADING_SCALE) * boxRows();
     double room = legendTop - GAP - top - HEAD - boxes;
-    double size = LARGEST;
-    while (size > SMALLEST && room - height(size) < LEAST_MAP) {
-      size -= 0.5;
-    }
-    double text = Math.min(height(size), room - LEAST_MAP);
+    double least = LEAST_MAPS[LEAST_MAPS.length - 1];
+    double size = size(room);
+    double text = Math.min(height(size), room - least);
     double map = room - text - GAP;
     field.addMap(sheet, Sheet.MARGIN, top + HEAD, WIDTH, map, MAP_SCALE);
     write(sheet, top + HEAD + map + GAP, legendTop - GAP, size);
     sheet.line(Sheet.MARGIN, legendTop - GAP / 2, Sheet.MARGIN + WIDTH, legendTop - GAP / 2, 0.8);
     return sheet;
+  }
+
+  /** The largest size of the texts that leaves enough of a room to the map. */
+  private double size(double room) {
+    for (double least : LEAST_MAPS) {
+      for (double size = LARGEST; size >= READABLE; size -= 0.5) {
+        if (room - height(size) >= least) {
+          return size;
+        }
+      }
+    }
+    double size = READABLE;
+    while (size > SMALLEST && room - height(size) < LEAST_MAPS[LEAST_MAPS.length - 1]) {
+      size -= 0.5;
+    }
+    return size;
   }
 
   /** The height of the texts at a size. */
@@ -174,6 +189,11 @@ final class CabSheet {
   private Flow loading() {
     Flow flow = new Flow();
     driven.forEach(one -> addLoading(one, flow));
+    List<String> rates = new ZoneRates(layout, summary, planter).lines();
+    if (!rates.isEmpty()) {
+      flow.heading("RATES by management zone");
+      rates.forEach(flow::line);
+    }
     flow.heading("SEED, reserve not counted");
     flow.line(
         summary.seed().stream()
@@ -193,6 +213,7 @@ final class CabSheet {
     Optional<Loading.Charted> usable = usable(one);
     if (usable.isEmpty()) {
       flow.line(crop + "NO LOADING SERVES EVERY PASS: see README.txt");
+      loading.advice().forEach(way -> flow.line("instead: " + way));
       return;
     }
     LoadingChart chart = usable.get().chart();

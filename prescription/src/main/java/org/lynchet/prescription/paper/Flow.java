@@ -68,7 +68,7 @@ final class Flow {
       for (String word : paragraph.text().split(" ", -1)) {
         String longer = line.isEmpty() ? word : line + " " + word;
         if (!line.isEmpty() && Sheet.widthOf(longer, size, paragraph.bold()) > width - indent) {
-          lines.add(new Line(line.toString(), paragraph.bold(), indent, gap));
+          lines.add(line(line, paragraph.bold(), indent, gap, width, size));
           gap = 0;
           indent = INDENT * size;
           line.setLength(0);
@@ -78,9 +78,14 @@ final class Flow {
           line.append(longer);
         }
       }
-      String last = Sheet.cut(line.toString(), width - indent, size, paragraph.bold());
-      lines.add(new Line(last, paragraph.bold(), indent, gap));
+      lines.add(line(line, paragraph.bold(), indent, gap, width, size));
     }
     return lines;
+  }
+
+  /** A line, cut if a single word is wider than there is room. */
+  private static Line line(
+      CharSequence text, boolean bold, double indent, double gap, double width, double size) {
+    return new Line(Sheet.cut(text.toString(), width - indent, size, bold), bold, indent, gap);
   }
 }

@@ -24,18 +24,24 @@ public final class PaperFiles {
   private PaperFiles() {}
 
   /**
-   * Writes both into a folder; without a pass to drive there is no cab sheet.
+   * Writes both into a folder and opens them again; without a pass to drive there is no cab sheet.
    *
+   * @return what does not read back as meant; empty if all does
    * @throws IOException if a file cannot be written
    */
-  public static void write(FieldLayout layout, Summary summary, Path folder) throws IOException {
+  public static List<String> write(FieldLayout layout, Summary summary, Path folder)
+      throws IOException {
+    List<String> differences = new ArrayList<>();
     String field = layout.plan().field().name();
     List<Sheet> cabs = cabSheets(layout, summary);
     if (!cabs.isEmpty()) {
-      PdfFile.write(field + ": cab sheet", cabs, folder.resolve(CAB_SHEET));
+      differences.addAll(
+          PdfFile.writeAndCheck(field + ": cab sheet", cabs, folder.resolve(CAB_SHEET)));
     }
-    PdfFile.write(
-        field + ": seed sheet", new SeedSheet(layout, summary).make(), folder.resolve(SEED_SHEET));
+    List<Sheet> seed = new SeedSheet(layout, summary).make();
+    differences.addAll(
+        PdfFile.writeAndCheck(field + ": seed sheet", seed, folder.resolve(SEED_SHEET)));
+    return differences;
   }
 
   private static List<Sheet> cabSheets(FieldLayout layout, Summary summary) {

@@ -38,8 +38,16 @@ record SeedPart(
 
   private record Key(String planter, String crop, String product, Zone.Kind kind) {}
 
-  /** The parts of a layout in which anything is planted: by planter, in the order of its zones. */
-  static List<SeedPart> of(FieldLayout layout) {
+  /** The zones in which a planter plants anything, in the layout's order. */
+  static List<Zone> zonesOf(FieldLayout layout, String planter) {
+    Map<Integer, String> planters = planters(layout);
+    return layout.zones().stream()
+        .filter(zone -> zone.rate().seeds() > 0 && planter.equals(planters.get(zone.strip())))
+        .toList();
+  }
+
+  /** Who plants each strip; strip 0 is the headland. */
+  private static Map<Integer, String> planters(FieldLayout layout) {
     Map<Integer, String> planters = new LinkedHashMap<>();
     for (DrivenPass pass : layout.passes()) {
       planters.put(pass.strip(), pass.machine());
@@ -48,13 +56,16 @@ record SeedPart(
     if (headland != null) {
       planters.put(0, headland.plantedBy());
     }
+    return planters;
+  }
+
+  /** The parts of a layout in which anything is planted: by planter, in the order of its zones. */
+  static List<SeedPart> of(FieldLayout layout) {
     Map<Key, List<Zone>> zones = new LinkedHashMap<>();
     for (String planter : layout.plan().machines().keySet()) {
-      for (Zone zone : layout.zones()) {
-        if (zone.rate().seeds() > 0 && planter.equals(planters.get(zone.strip()))) {
-          Key key = new Key(planter, zone.crop(), zone.product(), zone.kind());
-          zones.computeIfAbsent(key, k -> new ArrayList<>()).add(zone);
-        }
+      for (Zone zone : zonesOf(layout, planter)) {
+        Key key = new Key(planter, zone.crop(), zone.product(), zone.kind());
+        zones.computeIfAbsent(key, k -> new ArrayList<>()).add(zone);
       }
     }
     return zones.entrySet().stream().map(entry -> of(entry.getKey(), entry.getValue())).toList();

@@ -20,6 +20,7 @@ final class SeedSheet {
   private static final double HEADING = 14;
   private static final double SIZE = 12;
   private static final double SMALL = 10;
+  private static final double SMALLEST = 9;
   private static final double ROW = 32;
 
   /** Where the columns of numbers end. */
@@ -79,7 +80,7 @@ final class SeedSheet {
   private void heading(String words) {
     room(HEADING + 16 + 2 * ROW);
     y += 14;
-    sheet.bold(Sheet.cut(words, AREA - LEFT - 30, HEADING, true), LEFT, y + HEADING, HEADING);
+    fitted(words, y + HEADING, AREA - LEFT - 35, HEADING);
     sheet.right("area", AREA, y + HEADING, SMALL);
     sheet.right("seeds", SEEDS, y + HEADING, SMALL);
     sheet.right("units", RIGHT, y + HEADING, SMALL);
@@ -131,12 +132,21 @@ final class SeedSheet {
   private void row(String first, String second, double area, double seeds, String units) {
     room(ROW);
     double base = y + 15;
-    sheet.bold(Sheet.cut(first, AREA - LEFT - 80, SIZE, true), LEFT, base, SIZE);
+    fitted(first, base, AREA - LEFT - 80, SIZE);
     sheet.right(PaperUnits.area(area, summary), AREA, base, SIZE);
     sheet.right(String.format(Locale.ROOT, "%,.0f", seeds), SEEDS, base, SIZE);
     sheet.right(units, RIGHT, base, HEADING);
     sheet.text(Sheet.cut(second, RIGHT - LEFT, SMALL, false), LEFT, base + 12, SMALL);
     y += ROW;
     sheet.line(LEFT, y, RIGHT, y, 0.4);
+  }
+
+  /** Words in bold, smaller if they are long: names are told apart by their ends as well. */
+  private void fitted(String words, double base, double room, double largest) {
+    double size = largest;
+    while (size > SMALLEST && Sheet.widthOf(words, size, true) > room) {
+      size -= 0.5;
+    }
+    sheet.bold(Sheet.cut(words, room, size, true), LEFT, base, size);
   }
 }

@@ -2,6 +2,7 @@ package org.lynchet.prescription.paper;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
@@ -40,22 +41,29 @@ public final class SprayPapers {
   }
 
   /**
-   * Writes both into a folder.
+   * Writes both into a folder and opens them again.
    *
    * @param unit acres or hectares
+   * @return what does not read back as meant; empty if all does
    * @throws IOException if a file cannot be written
    */
-  public static void write(FieldLayout layout, SprayPlan spray, AreaUnit unit, Path folder)
+  public static List<String> write(FieldLayout layout, SprayPlan spray, AreaUnit unit, Path folder)
       throws IOException {
     SprayPapers papers = new SprayPapers(layout, spray, unit);
     String field = layout.plan().field().name();
-    PdfFile.write(field + ": spray map", List.of(papers.map()), folder.resolve(MAP));
+    List<String> differences = new ArrayList<>();
+    differences.addAll(
+        PdfFile.writeAndCheck(field + ": spray map", List.of(papers.map()), folder.resolve(MAP)));
     List<Sheet> records =
         layout.spraying().crops().stream()
-            .map(crop -> new SprayRecord(field, crop, area(spray.sprayedSquareMetres(crop), unit)))
+            .map(
+                crop ->
+                    new SprayRecord(field, crop, area(spray.sprayedSquareMetres(crop), unit), unit))
             .map(SprayRecord::make)
             .toList();
-    PdfFile.write(field + ": spray record", records, folder.resolve(RECORD));
+    differences.addAll(
+        PdfFile.writeAndCheck(field + ": spray record", records, folder.resolve(RECORD)));
+    return differences;
   }
 
   private static String area(double squareMetres, AreaUnit unit) {

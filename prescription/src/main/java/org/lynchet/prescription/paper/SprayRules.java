@@ -1,6 +1,9 @@
 package org.lynchet.prescription.paper;
 
 import java.util.List;
+import java.util.Locale;
+import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.setback.ExclusionZone;
 import org.lynchet.prescription.setback.ExclusionZone.Droplets;
 import org.lynchet.prescription.setback.ExclusionZone.Way;
@@ -16,11 +19,26 @@ import org.lynchet.prescription.setback.ExclusionZone.Way;
 public final class SprayRules {
   private static final double BOOM_HIGH = 20;
   private static final double BOOM_LOW = 12;
+  private static final int WIND_MILES_PER_HOUR = 10;
+  private static final double METRES_PER_MILE = 1609.344;
 
-  private SprayRules() {}
+  private final boolean metric;
 
-  /** The statements, one paragraph each, without products and rates. */
-  public static List<String> statements() {
+  private SprayRules(boolean metric) {
+    this.metric = metric;
+  }
+
+  /**
+   * The statements, one paragraph each, without products and rates.
+   *
+   * @param unit acres, or else the rules' feet, inches and miles stand in parentheses behind metric
+   *     lengths
+   */
+  public static List<String> statements(AreaUnit unit) {
+    return new SprayRules(unit != AreaUnit.ACRE).all();
+  }
+
+  private List<String> all() {
     return List.of(
         "This is no pesticide recommendation: product, rate, nozzles and time are the applicator's.",
         "The label is the law. Its \"must\" and \"do not\" are mandatory; read it for both crops.",
@@ -29,25 +47,51 @@ public final class SprayRules {
         "Every pass has another crop at its edge. Both crops must tolerate whatever may drift or"
             + " drip onto them; else sections, hoods or shields must keep it off, and the label's"
             + " buffers and wind rules still hold.",
-        "Keep to the wind speeds and droplet sizes of the label: often wind under 10 mph, and the"
-            + " largest droplets that work. Never spray in an inversion.",
+        "Keep to the wind speeds and droplet sizes of the label: often wind under "
+            + wind()
+            + ", and the largest droplets that work. Never spray in an inversion.",
         "Application exclusion zone (40 CFR 170.405): " + exclusionZones(),
         "State and local rules may ask for more: they come first. Setbacks here are the grower's"
             + " distances, not the label's.");
   }
 
-  private static String exclusionZones() {
+  private String exclusionZones() {
     return radius(Way.AERIAL, Droplets.COARSE, BOOM_HIGH)
         + " for spraying from the air, by air blast, as fumigant, smoke, mist or fog, and for sprays"
         + " finer than medium; "
         + radius(Way.GROUND_SPRAY, Droplets.MEDIUM, BOOM_HIGH)
-        + " for medium or larger droplets from more than 12 in above the ground; "
+        + " for medium or larger droplets from more than "
+        + height()
+        + " above the ground; "
         + radius(Way.GROUND_SPRAY, Droplets.MEDIUM, BOOM_LOW)
         + " otherwise.";
   }
 
-  private static String radius(Way way, Droplets droplets, double inches) {
+  private String radius(Way way, Droplets droplets, double inches) {
     int feet = ExclusionZone.feet(way, droplets, inches);
-    return feet == 0 ? "none" : feet + " ft all around";
+    if (feet == 0) {
+      return "none";
+    }
+    String words = feet + " ft";
+    return (metric ? up(feet * LengthUnit.FOOT.metres()) + " m (" + words + ")" : words)
+        + " all around";
+  }
+
+  /** The height is a limit from above, so it is rounded down. */
+  private String height() {
+    String words = MachineText.number(BOOM_LOW) + " in";
+    double centimetres = BOOM_LOW * LengthUnit.INCH.metres() / LengthUnit.CENTIMETRE.metres();
+    return metric ? (int) Math.floor(centimetres) + " cm (" + words + ")" : words;
+  }
+
+  private String wind() {
+    String words = WIND_MILES_PER_HOUR + " mph";
+    double kilometres = WIND_MILES_PER_HOUR * METRES_PER_MILE / 1000;
+    return metric ? (int) Math.floor(kilometres) + " km/h (" + words + ")" : words;
+  }
+
+  /** A distance to keep is rounded up. */
+  private static String up(double metres) {
+    return String.format(Locale.ROOT, "%.1f", Math.ceil(metres * 10) / 10);
   }
 }

@@ -20,15 +20,16 @@ public final class FieldOnSheet {
   private final UnitSystem units;
   private final Entries entries;
   private final GuidanceMarks line;
-  private final Legend legend;
+  private final SheetLegend legend;
 
   private FieldOnSheet(FieldLayout layout) {
     this.layout = layout;
     this.units = UnitSystem.of(layout);
     this.entries = Entries.of(layout);
     this.line = GuidanceMarks.of(layout);
-    this.legend =
+    Legend signs =
         new Legend(layout, entries, units, line.isDrawn() ? layout.guidance().name() : "");
+    this.legend = new SheetLegend(layout, entries, units, signs);
   }
 
   /** Draws a layout; it must have at least one zone. */
@@ -57,7 +58,7 @@ public final class FieldOnSheet {
     return legend.columns().height(columns) * scale;
   }
 
-  /** Adds the legend: rates and areas by zone, and the signs of the map. */
+  /** Adds the legend: rates and areas of what looks alike, and the signs of the map. */
   public void addLegend(Sheet sheet, double left, double top, int columns, double scale) {
     sheet.place(legend.columns().marks(0, 0, columns, Page.COLUMN_GAP), left, top, scale);
   }

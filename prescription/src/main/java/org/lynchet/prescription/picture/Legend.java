@@ -21,6 +21,7 @@ final class Legend {
   private final Entries entries;
   private final UnitSystem units;
   private final List<LegendRow> rows = new ArrayList<>();
+  private final int entryRows;
 
   /**
    * The legend of a layout.
@@ -32,6 +33,7 @@ final class Legend {
     this.entries = entries;
     this.units = units;
     addEntries();
+    this.entryRows = rows.size();
     addWaterways();
     addTotal();
     addPartial();
@@ -44,6 +46,11 @@ final class Legend {
   /** Its rows in columns. */
   LegendColumns columns() {
     return new LegendColumns(rows);
+  }
+
+  /** The rows below those of the entries. */
+  List<LegendRow> signs() {
+    return List.copyOf(rows.subList(entryRows, rows.size()));
   }
 
   private void addEntries() {

@@ -16,9 +16,6 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * characters become question marks. Emphasis is made by drawing around the letters.
  */
 final class PdfFont {
-  private static final String RESOURCE =
-      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-
   private final PDType0Font font;
   private final CmapLookup glyphs;
 
@@ -29,7 +26,7 @@ final class PdfFont {
 
   /** Loads the font for a document, which keeps it until it is saved. */
   static PdfFont load(PDDocument document) throws IOException {
-    try (InputStream resource = PDDocument.class.getResourceAsStream(RESOURCE)) {
+    try (InputStream resource = PDDocument.class.getResourceAsStream(FontWidths.FONT)) {
       if (resource == null) {
         throw new IOException("the font is missing in the library");
       }

@@ -18,7 +18,7 @@ final class PdfPainter {
   private static final double HALO = 2.5;
 
   /** Bold is the regular font with its letters drawn around by a line this wide, in ems. */
-  private static final double BOLD_LINE = 0.035;
+  static final double BOLD_LINE = 0.035;
 
   private static final int ROUND = 1;
   private static final int BUTT = 0;

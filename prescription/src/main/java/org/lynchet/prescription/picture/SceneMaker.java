@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -72,8 +73,8 @@ final class SceneMaker {
         "%s \u00b7 %s \u00b7 %s \u00b7 %s",
         heading(),
         units.area(layout.areaSquareMetres(), layout.areaSquareMetres()),
-        count(layout.passes().stream().mapToInt(DrivenPass::strip).distinct().count(), "strip"),
-        count(layout.passes().size(), "pass"));
+        Count.of(layout.passes().stream().mapToInt(DrivenPass::strip).distinct().count(), "strip"),
+        Count.of(layout.passes().size(), "pass"));
   }
 
   private String heading() {
@@ -85,11 +86,6 @@ final class SceneMaker {
           curve.directions().lastHeadingDegrees());
     }
     return String.format(Locale.ROOT, "heading %.1f\u00b0", layout.frame().headingDegrees());
-  }
-
-  private static String count(long number, String word) {
-    String plural = word.endsWith("s") ? word + "es" : word + "s";
-    return number + " " + (number == 1 ? word : plural);
   }
 
   private String description() {

@@ -77,14 +77,14 @@ public final class Sheet {
     add(new Mark.Line(Outline.line(fromX, fromY, toX, toY), Scene.INK, width, 0));
   }
 
-  /** How wide a text may come to be, in points; it never comes to be wider. */
+  /** How wide a text is on the sheet, in points. */
   public static double widthOf(String text, double size, boolean bold) {
-    return TextWidth.of(SafeText.of(text), size, bold);
+    return FontWidths.get().of(SafeText.of(text), size, bold);
   }
 
-  /** As much of a text as surely fits. */
+  /** As much of a text as fits. */
   public static String cut(String text, double width, double size, boolean bold) {
-    return TextWidth.cut(SafeText.of(text), width, size, bold);
+    return FontWidths.get().cut(SafeText.of(text), width, size, bold);
   }
 
   private void add(Mark mark) {

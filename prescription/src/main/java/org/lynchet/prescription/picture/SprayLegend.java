@@ -84,7 +84,7 @@ final class SprayLegend {
         new LegendRow(
             LegendRow.Sign.of(map.look(crop, headland)),
             crop + part,
-            TextWidth.cut(words, LegendRow.roomBelow(), LegendRow.SIZE, false),
+            cut(words, LegendRow.roomBelow()),
             area(squareMetres),
             true));
   }
@@ -104,11 +104,9 @@ final class SprayLegend {
           new LegendRow(
               LegendRow.Sign.of(SprayMap.SET_ASIDE),
               "set aside, not sprayed",
-              TextWidth.cut(
+              cut(
                   sides.isEmpty() ? "near neighbours" : "sides: " + sides + near,
-                  LegendRow.roomBelow(),
-                  LegendRow.SIZE,
-                  false),
+                  LegendRow.roomBelow()),
               area(squareMetres),
               true));
     }
@@ -126,15 +124,16 @@ final class SprayLegend {
     rows.add(
         new LegendRow(
             sign,
-            TextWidth.cut(
-                "neighbour: " + SafeText.of(neighbour.name()),
-                LegendRow.roomBeside(""),
-                LegendRow.SIZE,
-                false),
+            cut("neighbour: " + SafeText.of(neighbour.name()), LegendRow.roomBeside("")),
             (distance == null ? "no setback in the plan" : "set back " + length(distance))
                 + (map.shows(neighbour) ? "" : "; not on this map"),
             "",
             false));
+  }
+
+  /** This legend is on paper only, whose font is known. */
+  private static String cut(String words, double room) {
+    return FontWidths.get().cut(words, room, LegendRow.SIZE, false);
   }
 
   private static String word(Side side) {

@@ -21,6 +21,7 @@ import org.lynchet.prescription.zone.Zone;
 public final class SprayMap {
   private static final double NOTE = 9;
   private static final double ENTRANCE = 6;
+  private static final String ENTRANCE_WORD = "entrance";
   private static final int UNSPRAYED = 0xE2E2E2;
 
   /** The entrance is shown if it is at most this far from the field, as a share of its width. */
@@ -68,15 +69,20 @@ public final class SprayMap {
     }
     MapPlane plane = Page.plane(shown, layout.frame(), map);
     Labels labels = new Labels(map);
+    Coordinate sign = entrance == null ? null : plane.fromOffset(entrance.x, entrance.y);
+    if (sign != null) {
+      labels.take(signBox(sign.x, sign.y));
+    }
     PassNumbers numbers = PassNumbers.ofStrips(layout, plane, labels);
     List<Mark> marks = new ArrayList<>(ground(plane));
     marks.addAll(MapMaker.boundary(layout, map, plane));
-    marks.addAll(neighbours.marks(plane, map));
+    marks.addAll(neighbours.shapes(plane));
     marks.addAll(line.isDrawn() ? line.marks(plane, labels) : List.of());
     marks.addAll(numbers.marks());
-    if (entrance != null) {
-      marks.addAll(entranceMarks(plane.fromOffset(entrance.x, entrance.y)));
+    if (sign != null) {
+      marks.addAll(entranceMarks(sign, new FreePlace(labels, map)));
     }
+    marks.addAll(neighbours.names(layout.boundary(), plane, map, labels));
     double foot = map.bottom() + Page.FOOT - NorthArrow.HEIGHT;
     marks.addAll(NorthArrow.marks(0, foot));
     marks.addAll(
@@ -132,20 +138,30 @@ public final class SprayMap {
     return isNear ? place : null;
   }
 
-  private static List<Mark> entranceMarks(Coordinate at) {
+  /** The sign, and the word below it or as near as there is room. */
+  private static List<Mark> entranceMarks(Coordinate at, FreePlace places) {
     List<Mark> marks = new ArrayList<>(entranceSign(at.x, at.y));
-    marks.add(Mark.Text.label("entrance", at.x, at.y + ENTRANCE + 7, NOTE, true));
+    double width = TextWidth.of(ENTRANCE_WORD, NOTE, true);
+    places
+        .take(at.x, at.y + 0.75 * NOTE, width, NOTE)
+        .ifPresent(
+            box ->
+                marks.add(
+                    Mark.Text.label(ENTRANCE_WORD, box.centreX(), box.centreY(), NOTE, true)));
     return marks;
   }
 
   /** A triangle that stands on its tip. */
   static List<Mark> entranceSign(double x, double y) {
-    Outline triangle =
-        Outline.ring(
-            x, y, x - ENTRANCE * 0.7, y - ENTRANCE * 1.4, x + ENTRANCE * 0.7, y - ENTRANCE * 1.4);
+    Box box = signBox(x, y);
+    Outline triangle = Outline.ring(x, y, box.left(), box.top(), box.right(), box.top());
     return List.of(
         new Mark.Line(triangle, Scene.WHITE, 2.5, 0),
         new Mark.Area(triangle, OptionalInt.of(Scene.INK), List.of()));
+  }
+
+  private static Box signBox(double tipX, double tipY) {
+    return new Box(tipX - ENTRANCE * 0.7, tipY - ENTRANCE * 1.4, tipX + ENTRANCE * 0.7, tipY);
   }
 
   /** The height of the legend in points. */

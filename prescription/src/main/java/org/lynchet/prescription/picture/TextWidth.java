@@ -1,5 +1,7 @@
 package org.lynchet.prescription.picture;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * Estimates how wide a text is, without a font at hand.
  *
@@ -26,11 +28,16 @@ final class TextWidth {
 
   /** The text, or as much of it as fits with an ellipsis after it. */
   static String cut(String text, double width, double size, boolean bold) {
-    if (of(text, size, bold) <= width) {
+    return cut(text, width, part -> of(part, size, bold));
+  }
+
+  /** The same, by another measure. */
+  static String cut(String text, double width, ToDoubleFunction<String> measure) {
+    if (measure.applyAsDouble(text) <= width) {
       return text;
     }
     int end = text.length();
-    while (end > 0 && of(text.substring(0, end) + "\u2026", size, bold) > width) {
+    while (end > 0 && measure.applyAsDouble(text.substring(0, end) + "\u2026") > width) {
       end = text.offsetByCodePoints(end, -1);
     }
     return text.substring(0, end).stripTrailing() + "\u2026";

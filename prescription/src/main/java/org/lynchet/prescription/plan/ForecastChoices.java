@@ -63,12 +63,25 @@ public record ForecastChoices(
    * @param extinction share k of Beer's law
    * @param planting the day of planting
    * @param maturity the day of maturity
+   * @param leaf how leaf area comes and goes
    */
   public record PlannedCanopy(
       @Nullable Length height,
       @Nullable Double leafAreaIndex,
       @Nullable Double extinction,
       @Nullable LocalDate planting,
-      @Nullable LocalDate maturity)
-      implements Serializable {}
+      @Nullable LocalDate maturity,
+      LeafCurve leaf)
+      implements Serializable {
+
+    /** A canopy whose leaf area comes and goes as that of its crop. */
+    public PlannedCanopy(
+        @Nullable Length height,
+        @Nullable Double leafAreaIndex,
+        @Nullable Double extinction,
+        @Nullable LocalDate planting,
+        @Nullable LocalDate maturity) {
+      this(height, leafAreaIndex, extinction, planting, maturity, LeafCurve.NONE);
+    }
+  }
 }

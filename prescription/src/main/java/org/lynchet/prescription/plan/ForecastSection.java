@@ -82,7 +82,8 @@ final class ForecastSection {
                   leaf.orElse(null),
                   extinction.orElse(null),
                   planting.orElse(null),
-                  maturity.orElse(null)));
+                  maturity.orElse(null),
+                  LeafCurveReader.read(keys)));
         });
   }
 }

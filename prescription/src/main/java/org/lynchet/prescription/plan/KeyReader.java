@@ -2,6 +2,7 @@ package org.lynchet.prescription.plan;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,6 +70,11 @@ final class KeyReader {
         allowed,
         "see the key reference");
     return Optional.empty();
+  }
+
+  /** Makes keys known in an order, in which faults list them, whatever the order of reading. */
+  void list(String... keys) {
+    known.addAll(List.of(keys));
   }
 
   /** Reads the value of a key that must be there. */

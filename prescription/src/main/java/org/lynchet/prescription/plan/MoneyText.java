@@ -7,6 +7,9 @@ import org.lynchet.prescription.quantity.Price;
 
 /** Reads prices, costs, yields and changes of yield. */
 final class MoneyText {
+  /** About what a bushel weighs: the range of yields in pounds is so many times that of others. */
+  private static final double POUNDS = 50;
+
   /** What grain sells for. */
   static final ValueReader<Price> GRAIN_PRICE = price(UnitKind.GRAIN_PRICE, 0.01);
 
@@ -24,10 +27,10 @@ final class MoneyText {
       new QuantityText<>(
           UnitKind.YIELD,
           (amount, symbol) -> new GrainYield(amount, grainUnit(symbol)),
-          GrainYield::amount,
+          grown -> grown.unit() == GrainUnit.POUND ? grown.amount() / POUNDS : grown.amount(),
           0.1,
           1000,
-          "0.1 to 1000");
+          "0.1 to 1000, in pounds 5 to 50000");
 
   /** A change of yield as a share of it. */
   static final ValueReader<Double> CHANGE =

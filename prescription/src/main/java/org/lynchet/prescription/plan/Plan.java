@@ -52,6 +52,11 @@ public record Plan(
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
   }
 
+  /** Where a key stands in the plan's file, as faults tell it; see {@link PlanFile#place}. */
+  public String place(String key) {
+    return PlanFile.place(file, key);
+  }
+
   /** The same plan along another line. */
   public Plan withGuidance(PlannedGuidance line) {
     return new Plan(

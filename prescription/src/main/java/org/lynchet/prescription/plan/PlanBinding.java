@@ -6,8 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Makes a plan of the values of its file: reads section after section, machines first, so that each
- * value is checked against the others where it is read, whatever faults there are elsewhere.
+ * Makes a plan of the values of its file: reads section after section, machines and products first,
+ * so that each value is checked against the others where it is read, whatever faults there are
+ * elsewhere.
  */
 final class PlanBinding {
   private PlanBinding() {}
@@ -20,22 +21,26 @@ final class PlanBinding {
   }
 
   private static PlanReading bind(KeyReader keys, PlanFaults faults) {
+    keys.list("field", "guidance", "machines", "headland", "strips", "products");
     Optional<PlannedField> field = keys.get("field", KeyReader.keys(FieldSection::read));
     Optional<PlannedGuidance> guidance =
         keys.get("guidance", KeyReader.keys(GuidanceSection::read));
     Machines machines = MachineSection.read(keys);
     ProductCrops productCrops = new ProductCrops(faults);
-    SeedingReader seedings = new SeedingReader(mayHaveZones(keys), productCrops);
+    ProductSection productSection = new ProductSection();
+    Map<String, Product> products = productSection.read(keys);
+    StandReader stands = new StandReader(products, keys.node("products"));
+    SeedingReader seedings = new SeedingReader(mayHaveZones(keys), productCrops, stands);
     Optional<PlannedHeadland> headland =
         keys.find("headland", KeyReader.keys(new HeadlandSection(machines, seedings)::read));
     Optional<List<PlannedStrip>> strips = new StripSection(machines, seedings).read(keys);
     strips.ifPresent(read -> PlacementSection.checkCrops(keys, read, faults));
-    Map<String, Product> products = new ProductSection(productCrops).read(keys);
+    productSection.check(productCrops);
     HandoffChoices handoff = HandoffSection.read(keys);
     FitChoices fit = keys.find("fit", KeyReader.keys(PlanBinding::fit)).orElse(FitChoices.DEFAULT);
     PlannedSetback setback = SetbackSection.read(keys);
     ForecastChoices forecast = ForecastSection.read(keys);
-    PlannedBudget budget = BudgetSection.read(keys, strips, productCrops);
+    PlannedBudget budget = BudgetSection.read(keys, strips, productCrops, stands);
     CompareChoices compare = CompareSection.read(keys);
     Optional<LocalDate> date = keys.find("date", DateText::read);
     if (field.isEmpty() || guidance.isEmpty() || strips.isEmpty()) {
@@ -67,10 +72,9 @@ final class PlanBinding {
   }
 
   private static Optional<FitChoices> fit(KeyReader keys) {
-    FitChoices other = FitChoices.DEFAULT;
     return Optional.of(
         new FitChoices(
-            keys.find("max-strip-width", QuantityText.LENGTH).orElse(other.maxStripWidth()),
-            keys.find("tolerance", QuantityText.TOLERANCE).orElse(other.tolerance())));
+            keys.find("max-strip-width", QuantityText.LENGTH).orElse(null),
+            keys.find("tolerance", QuantityText.TOLERANCE).orElse(null)));
   }
 }

@@ -24,15 +24,13 @@ final class PlanFaults {
 
   /** Adds a fault at a place. */
   void add(Place place, String what, String allowed, String next) {
-    String path = place.path();
+    add(place.line(), place.column(), where(place), what, allowed, next);
+  }
+
+  /** A place in words: file, line, column and key. */
+  String where(Place place) {
     String where = file + ":" + place.line() + ":" + place.column();
-    add(
-        place.line(),
-        place.column(),
-        path.isEmpty() ? where : where + " " + path,
-        what,
-        allowed,
-        next);
+    return place.path().isEmpty() ? where : where + " " + place.path();
   }
 
   /** Adds a fault of the whole file. */

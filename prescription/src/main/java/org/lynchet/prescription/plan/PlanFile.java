@@ -37,4 +37,20 @@ public final class PlanFile {
     placed.addTo(faults);
     return reading;
   }
+
+  /**
+   * Where a key of a plan file stands, as faults tell it. The file is read once more for that;
+   * where it has no such key, line and column are left out.
+   *
+   * @param file the plan file's path as given
+   * @param key the keys that lead there, such as {@code field.boundary}
+   */
+  public static String place(String file, String key) {
+    PlanFaults told = new PlanFaults(file);
+    return PlanText.read(Path.of(file), told)
+        .flatMap(text -> YamlTree.read(text, told))
+        .flatMap(root -> root.find(key))
+        .map(told::where)
+        .orElse(file + " " + key);
+  }
 }

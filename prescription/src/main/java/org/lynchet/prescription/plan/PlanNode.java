@@ -2,6 +2,8 @@ package org.lynchet.prescription.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A value of a plan file with its place. */
 sealed interface PlanNode {
@@ -10,6 +12,18 @@ sealed interface PlanNode {
 
   /** What it is, in words for messages. */
   String kind();
+
+  /** The values in it, in the order of the file. */
+  default Stream<PlanNode> values() {
+    return Stream.empty();
+  }
+
+  /** The place of the value that these keys lead to, if there is one. */
+  default Optional<Place> find(String path) {
+    return place().path().equals(path)
+        ? Optional.of(place())
+        : values().flatMap(value -> value.find(path).stream()).findFirst();
+  }
 
   /** What YAML takes a single value for. */
   enum ScalarKind {
@@ -39,6 +53,11 @@ sealed interface PlanNode {
     public String kind() {
       return "a list";
     }
+
+    @Override
+    public Stream<PlanNode> values() {
+      return items.stream();
+    }
   }
 
   /** Keys with values, in the order of the file. */
@@ -46,6 +65,11 @@ sealed interface PlanNode {
     @Override
     public String kind() {
       return "keys with values";
+    }
+
+    @Override
+    public Stream<PlanNode> values() {
+      return entries.values().stream().map(Entry::value);
     }
   }
 

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
-import org.lynchet.prescription.quantity.GrainYield;
-import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.quantity.Spread;
 
 /**
@@ -18,7 +16,7 @@ import org.lynchet.prescription.quantity.Spread;
  * @param crops what crops bring, by crop; may lack crops of the pattern
  * @param seedPrices money for a unit of seed, by product; may lack products
  * @param machineCost money for an hour of a machine with its driver, or null if not told
- * @param sprayings how often the sprayer drives over each crop in a season
+ * @param toldSprayings how often the sprayer drives over each crop in a season, or null if not told
  * @param extraCosts what else strips cost more
  * @param seedingTrials what products yielded at several seeding rates, by product
  */
@@ -27,9 +25,9 @@ public record PlannedBudget(
     Map<String, CropMarket> crops,
     Map<String, Double> seedPrices,
     @Nullable Spread machineCost,
-    int sprayings,
+    @Nullable Integer toldSprayings,
     List<ExtraCost> extraCosts,
-    Map<String, List<TrialPlot>> seedingTrials)
+    Map<String, SeedingTrials> seedingTrials)
     implements Serializable {
 
   /** Nothing told: the defaults {@code budget}. */
@@ -39,7 +37,7 @@ public record PlannedBudget(
           Map.of(),
           Map.of(),
           null,
-          Defaults.get().whole("budget.sprayings"),
+          null,
           List.of(),
           Map.of());
 
@@ -51,11 +49,8 @@ public record PlannedBudget(
     seedingTrials = Collections.unmodifiableMap(new LinkedHashMap<>(seedingTrials));
   }
 
-  /**
-   * One plot of a trial.
-   *
-   * @param rate seeds per area as set on the planter
-   * @param grown what it yielded
-   */
-  public record TrialPlot(SeedingRate rate, GrainYield grown) implements Serializable {}
+  /** How often the sprayer drives over each crop in a season; by default where it is not told. */
+  public int sprayings() {
+    return toldSprayings == null ? Defaults.get().whole("budget.sprayings") : toldSprayings;
+  }
 }

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.plan;
 
 import java.io.Serializable;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param crop its crop
  * @param seedsPerUnit seeds in one unit of sale, at least 1; null if the plan does not say
  * @param germination share of seeds that germinate, in (0, 1]; null if the plan does not say
+ * @param fieldSurvival share of the seeds that germinate whose plants stand, in (0, 1]; null if the
+ *     plan does not say
  * @param reserve share ordered on top, 0 or more
  */
 public record Product(
@@ -17,5 +20,24 @@ public record Product(
     String crop,
     @Nullable Integer seedsPerUnit,
     @Nullable Double germination,
+    @Nullable Double fieldSurvival,
     double reserve)
-    implements Serializable {}
+    implements Serializable {
+
+  /** A product of whose survival in the field nothing is known. */
+  public Product(
+      String name,
+      String crop,
+      @Nullable Integer seedsPerUnit,
+      @Nullable Double germination,
+      double reserve) {
+    this(name, crop, seedsPerUnit, germination, null, reserve);
+  }
+
+  /** The share of seeds whose plants stand; empty if the plan does not say enough. */
+  public Optional<Double> standingShare() {
+    return germination == null || fieldSurvival == null
+        ? Optional.empty()
+        : Optional.of(germination * fieldSurvival);
+  }
+}

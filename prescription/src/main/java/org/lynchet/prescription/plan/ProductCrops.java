@@ -21,6 +21,11 @@ final class ProductCrops {
     return firstUses.keySet();
   }
 
+  /** The crop of a product, if it was noted. */
+  Optional<String> cropOf(String product) {
+    return Optional.ofNullable(firstUses.get(product)).map(FirstUse::crop);
+  }
+
   /** Notes that a plan uses a product as one of a crop. */
   void add(String product, String crop, Optional<PlanNode> node) {
     if (node.isEmpty()) {

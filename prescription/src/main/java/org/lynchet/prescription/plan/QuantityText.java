@@ -59,6 +59,26 @@ final class QuantityText<T> implements ValueReader<T> {
           10_000,
           "0 to 10000 seeds/m2");
 
+  /** A seeding rate, or the stand that is wanted of it. */
+  static final ValueReader<PlantingRate> PLANTING_RATE =
+      new QuantityText<>(
+          UnitKind.PLANTING_RATE,
+          PlantingRate::of,
+          PlantingRate::perSquareMetre,
+          0,
+          10_000,
+          "0 to 10000 seeds/m2");
+
+  /** The share of water in grain. */
+  static final ValueReader<Double> MOISTURE =
+      new QuantityText<>(
+          UnitKind.PERCENT, (number, unit) -> number / 100, share -> share, 0, 0.6, "0 % to 60 %");
+
+  /** The share of grain that is lost in handling. */
+  static final ValueReader<Double> HANDLING_LOSS =
+      new QuantityText<>(
+          UnitKind.PERCENT, (number, unit) -> number / 100, share -> share, 0, 0.1, "0 % to 10 %");
+
   /** A share as a fraction of 1. */
   static final ValueReader<Double> SHARE =
       new QuantityText<>(

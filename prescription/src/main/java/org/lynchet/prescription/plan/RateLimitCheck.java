@@ -23,10 +23,18 @@ final class RateLimitCheck {
         || seeds > limits.max().perSquareMetre() * (1 + ROUNDING)) {
       faults.add(
           node.place(),
-          node.kind() + " is outside the rate-limits of planter " + Shown.quoted(planter.name()),
+          node.kind()
+              + inSeeds(rate, node)
+              + " is outside the rate-limits of planter "
+              + Shown.quoted(planter.name()),
           "0, or " + text(limits.min()) + " to " + text(limits.max()),
           "change the rate, or the planter's rate-limits");
     }
+  }
+
+  /** The seeds, where a stand is written. */
+  private static String inSeeds(SeedingRate rate, PlanNode node) {
+    return node.kind().contains("plants") ? ", " + text(rate) + "," : "";
   }
 
   private static String text(SeedingRate rate) {

@@ -11,10 +11,12 @@ import org.lynchet.prescription.quantity.SeedingRate;
 final class SeedingReader {
   private final boolean mayHaveZones;
   private final ProductCrops productCrops;
+  private final StandReader stands;
 
-  SeedingReader(boolean mayHaveZones, ProductCrops productCrops) {
+  SeedingReader(boolean mayHaveZones, ProductCrops productCrops, StandReader stands) {
     this.mayHaveZones = mayHaveZones;
     this.productCrops = productCrops;
+    this.stands = stands;
   }
 
   /**
@@ -33,9 +35,9 @@ final class SeedingReader {
     Optional<Map<String, SeedingRate>> byZone = Optional.empty();
     Optional<SeedingRate> everywhere = Optional.empty();
     if (keys.node("rate").orElse(null) instanceof Mapping) {
-      byZone = keys.get("rate", byZone(planter));
+      byZone = keys.get("rate", byZone(product, planter));
     } else {
-      everywhere = keys.get("rate", rate(planter));
+      everywhere = keys.get("rate", rate(product, planter));
     }
     return product.isPresent() && (everywhere.isPresent() || byZone.isPresent())
         ? Optional.of(
@@ -47,9 +49,10 @@ final class SeedingReader {
         : Optional.empty();
   }
 
-  private ValueReader<Map<String, SeedingRate>> byZone(Optional<Planter> planter) {
+  private ValueReader<Map<String, SeedingRate>> byZone(
+      Optional<String> product, Optional<Planter> planter) {
     ValueReader<Map<String, SeedingRate>> rates =
-        KeyReader.names(NameText::name, zone -> rate(planter));
+        KeyReader.names(NameText::name, zone -> rate(product, planter));
     return (node, faults) -> {
       if (!mayHaveZones) {
         faults.add(
@@ -62,9 +65,9 @@ final class SeedingReader {
     };
   }
 
-  private static ValueReader<SeedingRate> rate(Optional<Planter> planter) {
+  private ValueReader<SeedingRate> rate(Optional<String> product, Optional<Planter> planter) {
     return (node, faults) -> {
-      Optional<SeedingRate> rate = QuantityText.RATE.read(node, faults);
+      Optional<SeedingRate> rate = stands.of(product).read(node, faults);
       if (rate.isPresent() && planter.isPresent()) {
         RateLimitCheck.check(rate.get(), node, planter.get(), faults);
       }

@@ -29,6 +29,12 @@ record UnitKind(String noun, List<String> symbols, String example) {
           "a seeding rate",
           Arrays.stream(AreaUnit.values()).map(unit -> "seeds/" + unit.symbol()),
           "34000 seeds/ac");
+  static final UnitKind PLANTING_RATE =
+      of(
+          "a seeding rate",
+          Stream.of("seeds/", "plants/")
+              .flatMap(of -> Arrays.stream(AreaUnit.values()).map(unit -> of + unit.symbol())),
+          "34000 seeds/ac");
   static final UnitKind SPEED =
       of("a speed", Arrays.stream(SpeedUnit.values()).map(SpeedUnit::symbol), "5 mph");
   static final UnitKind TIME =
@@ -37,7 +43,9 @@ record UnitKind(String noun, List<String> symbols, String example) {
   static final UnitKind GRAIN_PRICE =
       of(
           "a price of grain",
-          Arrays.stream(GrainUnit.values()).map(unit -> "/" + unit.symbol()),
+          Arrays.stream(GrainUnit.values())
+              .filter(GrainUnit::isSold)
+              .map(unit -> "/" + unit.symbol()),
           "4.20 /bu");
   static final UnitKind YIELD =
       of("a yield", Arrays.stream(GrainUnit.values()).map(GrainUnit::yieldSymbol), "186 bu/ac");
@@ -95,6 +103,7 @@ record UnitKind(String noun, List<String> symbols, String example) {
             LENGTH,
             AREA,
             RATE,
+            PLANTING_RATE,
             SPEED,
             TIME,
             PERCENT,
@@ -113,7 +122,8 @@ record UnitKind(String noun, List<String> symbols, String example) {
     String base = lower.substring(lower.lastIndexOf('/') + 1);
     String meant = OTHER_SPELLINGS.getOrDefault(base, base);
     String whole = OTHER_SPELLINGS.getOrDefault(lower, lower);
-    return Stream.of(whole, meant, "seeds/" + meant, "/" + meant)
+    String before = lower.substring(0, lower.lastIndexOf('/') + 1);
+    return Stream.of(whole, meant, before + meant, "seeds/" + meant, "/" + meant)
         .filter(symbols::contains)
         .findFirst();
   }

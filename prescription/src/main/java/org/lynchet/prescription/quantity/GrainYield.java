@@ -3,7 +3,7 @@ package org.lynchet.prescription.quantity;
 import java.io.Serializable;
 
 /**
- * A yield of grain as written, at the moisture at which it is sold.
+ * A yield of grain.
  *
  * @param amount how much on one of the unit's area
  * @param unit the unit of grain, which has its area

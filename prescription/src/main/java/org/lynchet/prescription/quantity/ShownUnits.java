@@ -38,6 +38,50 @@ public enum ShownUnits {
     return text("%.2f", metres / unit.metres(), unit.symbol());
   }
 
+  /**
+   * A length as it is written where that is in these units, else in them: feet from two feet on and
+   * inches below, or metres from one on, centimetres, and millimetres below ten.
+   */
+  public String written(Length length) {
+    if (isOfThese(length.unit())) {
+      return shortest("%.2f", length.amount(), length.unit());
+    }
+    double metres = length.metres();
+    if (this == ACRES_AND_FEET) {
+      boolean near = Math.abs(metres) < 2 * LengthUnit.FOOT.metres();
+      LengthUnit unit = near ? LengthUnit.INCH : LengthUnit.FOOT;
+      return shortest(near ? "%.1f" : "%.2f", metres / unit.metres(), unit);
+    }
+    if (Math.abs(metres) >= 1) {
+      return shortest("%.2f", metres, LengthUnit.METRE);
+    }
+    LengthUnit unit = Math.abs(metres) < 0.1 ? LengthUnit.MILLIMETRE : LengthUnit.CENTIMETRE;
+    return shortest("%.1f", metres / unit.metres(), unit);
+  }
+
+  private boolean isOfThese(LengthUnit unit) {
+    boolean isFeet = unit == LengthUnit.FOOT || unit == LengthUnit.INCH;
+    return isFeet == (this == ACRES_AND_FEET);
+  }
+
+  /** A speed as it is written where that is in these units, else in them. */
+  public String written(Speed speed) {
+    SpeedUnit unit =
+        this == ACRES_AND_FEET ? SpeedUnit.MILE_PER_HOUR : SpeedUnit.KILOMETRE_PER_HOUR;
+    return speed.unit() == unit
+        ? shortest("%.2f", speed.amount(), unit.symbol())
+        : shortest("%.1f", speed.metresPerHour() / unit.metresPerHour(), unit.symbol());
+  }
+
+  private static String shortest(String form, double value, LengthUnit unit) {
+    return shortest(form, value, unit.symbol());
+  }
+
+  /** A number without needless decimals, with its unit. */
+  private static String shortest(String form, double value, String symbol) {
+    return String.format(Locale.ROOT, form, value).replaceAll("\\.?0+$", "") + " " + symbol;
+  }
+
   private static String text(String form, double value, String symbol) {
     return String.format(Locale.ROOT, form + " %s", value, symbol);
   }

@@ -4,39 +4,78 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.defaults.Defaults.Sourced;
+import org.lynchet.prescription.light.CanopyRow;
+import org.lynchet.prescription.light.LightRequest;
 import org.lynchet.prescription.plan.ForecastChoices.PlannedCanopy;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 
 /** Lists how canopies grow: of each crop by the plan or by default, and of products by the plan. */
 final class CanopyAssumptions {
+  private static final String HEIGHT = "height-metres";
+  private static final String PLANTING = "planting";
+
   /** By the last name of a default's key, the key of the plan that replaces it. */
   private static final Map<String, String> KEYS =
       Map.of(
-          "height-metres", "height",
-          "leaf-area-index", "leaf-area-index",
-          "extinction", "extinction",
-          "planting", "planting",
-          "days-to-maturity", "maturity");
+          HEIGHT,
+          "height",
+          "leaf-area-index",
+          "leaf-area-index",
+          "extinction",
+          "extinction",
+          PLANTING,
+          "planting",
+          "days-to-maturity",
+          "maturity",
+          "half-leaf",
+          "half-leaf",
+          "full-leaf",
+          "full-leaf",
+          "decline-from",
+          "decline-from",
+          "leaf-at-maturity",
+          "leaf-at-maturity");
+
+  /** Those keys in the order of the list. */
+  private static final List<String> ORDER =
+      List.of(
+          "height",
+          "leaf-area-index",
+          "extinction",
+          "planting",
+          "maturity",
+          "half-leaf",
+          "full-leaf",
+          "decline-from",
+          "leaf-at-maturity");
 
   /** Only tried by the command light. */
   private static final String SHORT = "short-stature-height-metres";
 
   private final Plan plan;
-  private final Defaults defaults;
+  private final LightRequest light;
+  private final Defaults defaults = Defaults.get();
   private final List<Assumption> all = new ArrayList<>();
 
-  private CanopyAssumptions(Plan plan, Defaults defaults) {
+  private CanopyAssumptions(Plan plan, LightRequest light) {
     this.plan = plan;
-    this.defaults = defaults;
+    this.light = light;
   }
 
-  static List<Assumption> of(Plan plan, Defaults defaults) {
-    CanopyAssumptions canopies = new CanopyAssumptions(plan, defaults);
+  /**
+   * The assumptions.
+   *
+   * @param light as it was asked for: its canopies have the days of planting that were used
+   */
+  static List<Assumption> of(Plan plan, LightRequest light) {
+    CanopyAssumptions canopies = new CanopyAssumptions(plan, light);
     List<String> crops = plan.strips().stream().map(PlannedStrip::crop).distinct().toList();
     crops.forEach(canopies::addCrop);
     plan.forecast()
@@ -56,6 +95,14 @@ final class CanopyAssumptions {
     if (own != null) {
       addPlanned(crop, own);
     }
+    if (!defaults.crops().contains(defaults.nameOf(crop))) {
+      all.add(
+          new Assumption(
+              crop + ", growth and decline of leaves",
+              "by the same shares of the season as soybean",
+              "a choice, no source",
+              Assumption.FIXED));
+    }
     for (Sourced value : defaults.all()) {
       if (value.key().startsWith(folder) && !value.key().endsWith(SHORT)) {
         addDefault(crop, value, value.key().substring(folder.length()), own);
@@ -68,17 +115,39 @@ final class CanopyAssumptions {
     if (own != null && key != null && planned(own, key).isPresent()) {
       return;
     }
-    String change = key == null ? "fixed in the model" : key(crop, key);
+    String change = key == null ? Assumption.FIXED : key(crop, key);
+    boolean planting = name.equals(PLANTING);
     all.add(
         new Assumption(
-            crop + ", " + name.replace("-metres", " in m").replace('-', ' '),
-            value.value(),
-            value.source(),
+            crop + ", " + name.replace("-metres", "").replace('-', ' '),
+            planting ? usualPlanting(crop).orElse(value.value()) : shown(name, value.value()),
+            planting ? SeasonAssumptions.inPlace(value.source(), light) : value.source(),
             change));
   }
 
+  private String shown(String name, String value) {
+    return name.equals(HEIGHT)
+        ? plan.shownUnits().written(new Length(Double.parseDouble(value), LengthUnit.METRE))
+        : value;
+  }
+
+  /** The day that the default came to, on this side of the equator. */
+  private Optional<String> usualPlanting(String crop) {
+    return light.rows().stream()
+        .filter(row -> row.crop().equals(crop) && !isPlantingPlanned(row.product()))
+        .map(CanopyRow::canopy)
+        .flatMap(Stream::ofNullable)
+        .map(canopy -> canopy.planting().toString())
+        .findFirst();
+  }
+
+  private boolean isPlantingPlanned(String product) {
+    PlannedCanopy own = plan.forecast().canopies().get(product);
+    return own != null && own.planting() != null;
+  }
+
   private void addPlanned(String name, PlannedCanopy canopy) {
-    for (String key : List.of("height", "leaf-area-index", "extinction", "planting", "maturity")) {
+    for (String key : ORDER) {
       planned(canopy, key)
           .ifPresent(
               value ->
@@ -99,7 +168,11 @@ final class CanopyAssumptions {
           case "leaf-area-index" -> canopy.leafAreaIndex();
           case "extinction" -> canopy.extinction();
           case "planting" -> canopy.planting();
-          default -> canopy.maturity();
+          case "maturity" -> canopy.maturity();
+          case "half-leaf" -> canopy.leaf().half();
+          case "full-leaf" -> canopy.leaf().full();
+          case "decline-from" -> canopy.leaf().declineFrom();
+          default -> canopy.leaf().leftAtMaturity();
         };
     return Optional.ofNullable(value).map(Object::toString);
   }

@@ -14,6 +14,7 @@ import org.lynchet.prescription.compare.Comparison;
 import org.lynchet.prescription.compare.Verdict;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.picture.PagePicture;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.response.Cautions;
 import org.lynchet.prescription.summary.SeedOrder;
 import org.lynchet.prescription.zone.FieldData;
@@ -118,11 +119,11 @@ public final class ReportPage {
         PagePicture.map(best.layout()),
         String.format(
             Locale.ROOT,
-            "AB line on %.2f degrees from true north, turned by %.2f degrees from the plan's; %d"
-                + " passes of planters, %d of them partial. North is up.",
+            "AB line on %.2f degrees from true north, turned by %.2f degrees from the plan's; %s"
+                + " of planters, %d of them partial. North is up.",
             best.outcome().candidate().headingDegrees(),
             best.outcome().candidate().turnDegrees(),
-            best.outcome().facts().passes(),
+            Count.of(best.outcome().facts().passes(), "pass"),
             best.outcome().facts().partialPasses()),
         "map");
     html.close();
@@ -150,7 +151,8 @@ public final class ReportPage {
     html.open("section", "class", "assumptions");
     html.element("h2", "What is taken for granted, and how to change it");
     html.open("table").head(columns).open("tbody");
-    for (Assumption one : Assumptions.of(comparison.plan())) {
+    for (Assumption one :
+        Assumptions.of(comparison.plan(), best.light().request(), best.outcome().facts().seed())) {
       html.row(
           columns,
           List.of(one.what(), one.value(), one.source(), one.change()),

@@ -2,6 +2,7 @@ package org.lynchet.prescription.response;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.defaults.Defaults;
@@ -26,6 +27,20 @@ public final class BorderChoice {
   private static final int MOST_ROWS = Defaults.get().whole("border.most-rows-tried");
   private static final double WORTH_IT = Defaults.get().number("border.least-gain");
   private static final double MOST_OF = Defaults.get().number("border.share-of-largest-gain");
+
+  /** How many rows are proposed, in words. */
+  public static final String RULE =
+      String.format(
+          Locale.ROOT,
+          "the fewest rows, of up to %d, that bring %.0f %% of the largest gain for the land",
+          MOST_ROWS,
+          100 * MOST_OF);
+
+  /** Where none are, in words that follow. */
+  public static final String NO_GAIN =
+      "none where that gain is below "
+          + Defaults.get().text("border.least-gain")
+          + " of the land equivalent ratio";
 
   private final LightRequest bare;
   private final Responses responses;

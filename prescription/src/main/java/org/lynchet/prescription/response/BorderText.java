@@ -9,6 +9,9 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.Product;
 import org.lynchet.prescription.plan.Seeding;
+import org.lynchet.prescription.quantity.Count;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
 import org.lynchet.prescription.response.BorderAdvice.Choice;
 import org.lynchet.prescription.response.BorderAdvice.Proposal;
@@ -37,8 +40,10 @@ final class BorderText {
 
   private void table() {
     line(
-        "A short-stature product of %.2f m on the border of strip %d, %s: typical yields",
-        advice.shortHeightMetres(), advice.strip(), advice.crop());
+        "A short-stature product of %s on the border of strip %d, %s: typical yields",
+        plan.shownUnits().written(new Length(advice.shortHeightMetres(), LengthUnit.METRE)),
+        advice.strip(),
+        advice.crop());
     line(
         "%-24s %4s %20s %18s %15s %10s",
         "SIDE", "ROWS", "SHORT CROP ABSORBED", "SHORT CROP YIELD", "TALL CROP YIELD", "LAND");
@@ -64,8 +69,10 @@ final class BorderText {
   private void proposal() {
     Proposal proposal = advice.proposal();
     for (Side side : advice.sides()) {
-      line("Best on the %s side: %d rows.", name(side), side.best());
+      line("Best on the %s side: %s.", name(side), Count.of(side.best(), "row"));
     }
+    line("The rule: %s,", BorderChoice.RULE);
+    line("  %s.", BorderChoice.NO_GAIN);
     if (differ()) {
       line("The two sides differ because the sun stands on one of them.");
     }

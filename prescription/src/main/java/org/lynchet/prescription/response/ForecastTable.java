@@ -1,9 +1,10 @@
 package org.lynchet.prescription.response;
 
-import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.lynchet.prescription.light.Compass;
 import org.lynchet.prescription.light.LightRequest;
+import org.lynchet.prescription.light.OpenSides.OpenSide;
 import org.lynchet.prescription.light.RowLight;
 import org.lynchet.prescription.plan.ForecastChoices.Season;
 import org.lynchet.prescription.plan.Plan;
@@ -19,26 +20,28 @@ import org.lynchet.prescription.response.YieldForecast.RowYield;
 public final class ForecastTable {
   private static final int[] QUARTERS = {6, 9, 12, 15, 18};
 
+  private final PlanForecast whole;
   private final Plan plan;
   private final LightRequest request;
   private final YieldForecast forecast;
   private final StringBuilder text = new StringBuilder();
 
-  private ForecastTable(Plan plan, LightRequest request, YieldForecast forecast) {
-    this.plan = plan;
-    this.request = request;
-    this.forecast = forecast;
+  private ForecastTable(PlanForecast whole) {
+    this.whole = whole;
+    this.plan = whole.plan();
+    this.request = whole.light().request();
+    this.forecast = whole.yields();
   }
 
   /** The tables, what to plant on the border and the cautions; each line ends with a line feed. */
-  public static String of(
-      Plan plan, LightRequest request, YieldForecast forecast, List<BorderAdvice> advice) {
-    ForecastTable table = new ForecastTable(plan, request, forecast);
+  public static String of(PlanForecast forecast) {
+    ForecastTable table = new ForecastTable(forecast);
     table.head();
     table.rows();
     table.crops();
-    advice.forEach(one -> table.text.append(BorderText.of(plan, one)));
-    table.text.append(Cautions.text(plan.forecast().season()));
+    table.sides();
+    forecast.borderAdvice().forEach(one -> table.text.append(BorderText.of(forecast.plan(), one)));
+    table.text.append(Cautions.text(forecast.plan().forecast().season()));
     return table.text.toString();
   }
 
@@ -55,6 +58,7 @@ public final class ForecastTable {
     line(
         "Light and yield relative to the same product in a wide block; a %s season",
         season.name().toLowerCase(Locale.ROOT));
+    line("Rows as inside the field, where the pattern goes on to both sides");
     line("6-9 ... -18: per cent of the sunny time in shade, by hours of local mean solar time");
     line("");
   }
@@ -125,6 +129,29 @@ public final class ForecastTable {
         "%-32s %12.3f %6.3f %6.3f   1 is what separate blocks give",
         "Land equivalent ratio", ratio.typical(), ratio.low(), ratio.high());
     line("Published ratios of corn and soybean in strips lie near 1, on either side.");
+    line("");
+  }
+
+  private void sides() {
+    line(
+        "%-12s %-9s %8s %8s %12s %6s %6s",
+        "CROP", "SIDE", "INCIDENT", "ABSORBED", "YIELD typical", "low", "high");
+    for (OpenSide side : whole.sides()) {
+      RowLight light = side.light();
+      Response response =
+          Objects.requireNonNull(whole.responses().byCrop().get(light.row().crop()));
+      Spread yield = response.relativeYield(light.relativeAbsorbed());
+      line(
+          "%-12s %-9s %8.2f %8.2f %12.2f %6.2f %6.2f",
+          cut(light.row().crop(), 12),
+          Compass.point(request.headingDegrees() + (side.left() ? -90 : 90)),
+          light.relativeIncident(),
+          light.relativeAbsorbed(),
+          yield.typical(),
+          yield.low(),
+          yield.high());
+    }
+    line("The outermost row at an open side of the field, which separate blocks have as well.");
     line("");
   }
 

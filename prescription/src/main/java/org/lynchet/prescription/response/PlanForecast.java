@@ -9,6 +9,8 @@ import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.light.LightRequest;
 import org.lynchet.prescription.light.LightResult;
+import org.lynchet.prescription.light.OpenSides;
+import org.lynchet.prescription.light.OpenSides.OpenSide;
 import org.lynchet.prescription.light.PlanLight;
 import org.lynchet.prescription.light.SeasonLight;
 import org.lynchet.prescription.plan.Plan;
@@ -19,10 +21,17 @@ import org.lynchet.prescription.plan.Plan;
  * @param plan the plan
  * @param light the light of its rows
  * @param yields their yields
+ * @param sides the light of each crop's outermost rows at an open side of the field
  * @param responses how its crops answer to light
  */
-public record PlanForecast(Plan plan, LightResult light, YieldForecast yields, Responses responses)
+public record PlanForecast(
+    Plan plan, LightResult light, YieldForecast yields, List<OpenSide> sides, Responses responses)
     implements Serializable {
+
+  /** Copies the list. */
+  public PlanForecast {
+    sides = List.copyOf(sides);
+  }
 
   /**
    * The forecast of a plan.
@@ -46,7 +55,8 @@ public record PlanForecast(Plan plan, LightResult light, YieldForecast yields, R
     faults.throwIfAny();
     LightResult light = SeasonLight.of(request.orElseThrow());
     Responses ofCrops = responses.orElseThrow();
-    return new PlanForecast(plan, light, YieldForecast.of(light, ofCrops), ofCrops);
+    return new PlanForecast(
+        plan, light, YieldForecast.of(light, ofCrops), OpenSides.of(light.request()), ofCrops);
   }
 
   /**
@@ -65,6 +75,6 @@ public record PlanForecast(Plan plan, LightResult light, YieldForecast yields, R
 
   /** The tables. */
   public String table() {
-    return ForecastTable.of(plan, light.request(), yields, borderAdvice());
+    return ForecastTable.of(this);
   }
 }

@@ -48,7 +48,7 @@ public record Responses(Map<String, Response> byCrop) implements Serializable {
       } else {
         faults.add(
             "nothing is known of how the yield of " + crop + " answers to light",
-            plan.file() + " forecast.response",
+            plan.place("forecast.response"),
             "defaults are there for " + String.join(", ", defaults.crops()),
             "add forecast.response." + crop + " with low, typical and high");
       }

@@ -58,6 +58,7 @@ final class SetbackCutter {
     }
     PreparedGeometry setback = PreparedGeometryFactory.prepare(UnaryUnionOp.union(within));
     layout.spraying().areas().forEach(area -> cut(area, setback));
+    addCropsWithoutRest();
     return new SprayPlan(areas, setAside, neighbours, warnings);
   }
 
@@ -90,6 +91,20 @@ final class SetbackCutter {
             + " sets nothing aside: no part of the boundary faces "
             + word
             + " within 45 degrees; name the side that it faces, or the neighbour there");
+  }
+
+  private void addCropsWithoutRest() {
+    for (String crop : layout.spraying().crops()) {
+      if (areas.stream().noneMatch(area -> area.crop().equals(crop))) {
+        warnings.add(
+            new Warning(
+                Warning.Code.SETBACK_LEAVES_NOTHING,
+                "setbacks set all of "
+                    + crop
+                    + " aside: nothing of it is sprayed; check the distances of setback.sides and"
+                    + " setback.neighbours, and their units"));
+      }
+    }
   }
 
   private static Geometry around(Geometry shape, double distance) {

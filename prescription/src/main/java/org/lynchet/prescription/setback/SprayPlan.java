@@ -14,7 +14,7 @@ import org.lynchet.prescription.zone.FieldLayout;
  *     less what is set aside
  * @param setAside what is set aside, with the crop that grows there
  * @param neighbours the neighbours that the plan names
- * @param warnings setbacks that set nothing aside
+ * @param warnings setbacks that set nothing aside, or all of a crop
  */
 public record SprayPlan(
     List<SprayedArea> areas,

@@ -28,9 +28,14 @@ public record SprayPass(
     Geometry line)
     implements Serializable {
 
+  /** Whether any section may be open. */
+  public boolean sprays() {
+    return firstOpen > 0;
+  }
+
   /** Which sections are open, in words. */
   public String openInWords() {
-    if (firstOpen == 0) {
+    if (!sprays()) {
       return "NO SECTION OPEN";
     }
     return firstOpen == lastOpen

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param seedsPerUnit seeds in a unit of sale, or null if not known
  * @param units whole units to order, or null if seeds per unit are not known
  * @param germinating seeds that should germinate, or null if the plan gives no germination
+ * @param standing plants that should stand, or null if the plan gives no germination or no survival
+ *     in the field
  */
 public record SeedOrder(
     String product,
@@ -23,5 +25,6 @@ public record SeedOrder(
     double reserve,
     @Nullable Integer seedsPerUnit,
     @Nullable Long units,
-    @Nullable Double germinating)
+    @Nullable Double germinating,
+    @Nullable Double standing)
     implements Serializable {}

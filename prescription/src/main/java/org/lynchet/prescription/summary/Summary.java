@@ -224,6 +224,7 @@ public record Summary(
         reserve,
         perUnit,
         perUnit == null ? null : SeedUnits.units(seeds, reserve, perUnit),
-        germination == null ? null : seeds * germination);
+        germination == null ? null : seeds * germination,
+        product == null ? null : product.standingShare().map(share -> seeds * share).orElse(null));
   }
 }

@@ -170,6 +170,7 @@ public final class SummaryJson {
     numberOrNull("seeds_per_unit", order.seedsPerUnit());
     numberOrNull("units", order.units());
     numberOrNull("germinating_seeds", order.germinating());
+    numberOrNull("standing_plants", order.standing());
     json.writeEndObject();
   }
 

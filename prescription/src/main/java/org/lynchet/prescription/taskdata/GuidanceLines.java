@@ -7,27 +7,36 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
-import org.lynchet.formats.isoxml.TaskData;
+import org.locationtech.jts.geom.Geometry;
 import org.lynchet.formats.isoxml.TaskSet.Kind;
 import org.lynchet.formats.isoxml.TaskSet.Line;
 import org.lynchet.formats.isoxml.TaskSet.Version;
 import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.geometry.guidance.OffsetFrame;
 import org.lynchet.prescription.machine.Machine;
+import org.lynchet.prescription.machine.Sprayer;
 import org.lynchet.prescription.plan.PlannedGuidance.ThroughPoint;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.spraying.SprayPass;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.PlacedAbLine;
 
-/** Makes the guidance lines of a field: its AB line or curve, and each pass of each machine. */
+/**
+ * Makes the guidance lines of a field: its AB line or curve, each pass of each planter, and each
+ * spray pass of each crop. The headland has none: its passes close around the field, and a guidance
+ * pattern has two ends; terminals draw them by the boundary.
+ */
 final class GuidanceLines {
   /** Version 4.3 allows nine digits after the point. */
   private static final int HEADING_DECIMALS = 9;
 
+  private static final double MILLIMETRES = 1000;
   private static final String AB_LINE = "AB line";
 
   private final FieldLayout layout;
   private final boolean grouped;
+  private final LineNames names = new LineNames();
   private final List<Line> lines = new ArrayList<>();
 
   GuidanceLines(FieldLayout layout, Version version) {
@@ -36,15 +45,17 @@ final class GuidanceLines {
   }
 
   /**
-   * All lines, the AB line or the curve first, then by machine in the order of their first passes.
+   * All lines: the AB line or the curve, then by planter in the order of their first passes, then
+   * by sprayed crop in the order of their first areas.
    */
   List<Line> all() {
     if (layout.guidance() instanceof Curve curve) {
-      add(curve.name(), curve.name(), Kind.CURVE, curve.points(), null, 0);
+      reference(curve.name(), Kind.CURVE, curve.points(), null);
     } else {
       abLine();
     }
     layout.passes().stream().map(DrivenPass::machine).distinct().forEach(this::passes);
+    layout.spraying().crops().forEach(this::sprayPasses);
     return lines;
   }
 
@@ -52,9 +63,9 @@ final class GuidanceLines {
   private void abLine() {
     PlacedAbLine placed = PlacedAbLine.of(layout);
     if (layout.plan().guidance().line() instanceof ThroughPoint && grouped) {
-      add(AB_LINE, AB_LINE, Kind.A_PLUS, List.of(placed.a()), heading(layout.frame()), 0);
+      reference(AB_LINE, Kind.A_PLUS, List.of(placed.a()), heading(layout.frame()));
     } else {
-      add(AB_LINE, AB_LINE, Kind.AB, List.of(placed.a(), placed.b()), null, 0);
+      reference(AB_LINE, Kind.AB, List.of(placed.a(), placed.b()), null);
     }
   }
 
@@ -66,15 +77,78 @@ final class GuidanceLines {
     return new BigDecimal(heading.toPlainString());
   }
 
+  /** The line that all others were laid by, a group of its own. */
+  private void reference(
+      String name, Kind kind, List<Coordinate> points, @Nullable BigDecimal heading) {
+    String unique = names.of(List.of(), name);
+    add(grouped ? unique : "", unique, kind, points, heading, 0);
+  }
+
   private void passes(String machine) {
     Machine planned = layout.plan().machines().get(machine);
-    long width = planned == null ? 0 : Math.round(planned.workingWidthMetres() * 1000);
+    double width = planned == null ? 0 : planned.workingWidthMetres();
+    Group group = new Group(List.of(machine));
     for (DrivenPass pass : layout.passes()) {
       if (pass.machine().equals(machine)) {
-        List<Coordinate> points = points(pass);
-        Kind kind = points.size() > 2 ? Kind.CURVE : Kind.AB;
-        add(machine, "pass " + pass.pass().number(), kind, points, null, width);
+        group.add("pass " + pass.pass().number(), pass.line(), pass.pass().centreMetres(), width);
       }
+    }
+  }
+
+  private void sprayPasses(String crop) {
+    List<SprayPass> passes =
+        layout.spraying().passes().stream().filter(pass -> pass.crop().equals(crop)).toList();
+    if (passes.isEmpty()) {
+      return;
+    }
+    Group group = new Group(List.of(passes.get(0).machine(), crop));
+    for (SprayPass pass : passes) {
+      String name = "spray " + pass.number() + " " + open(pass);
+      group.add(name, pass.line(), pass.offsetMetres(), sprayedMetres(pass));
+    }
+  }
+
+  /** Which sections are open, as short as a terminal's list needs it. */
+  private static String open(SprayPass pass) {
+    if (pass.firstOpen() == 0) {
+      return "all shut";
+    }
+    return pass.firstOpen() == pass.lastOpen()
+        ? "open " + pass.firstOpen()
+        : "open " + pass.firstOpen() + "-" + pass.lastOpen();
+  }
+
+  /** How wide the open sections are together; 0 if none may be open. */
+  private double sprayedMetres(SprayPass pass) {
+    if (pass.firstOpen() == 0
+        || !(layout.plan().machines().get(pass.machine()) instanceof Sprayer sprayer)) {
+      return 0;
+    }
+    Length section = sprayer.section();
+    return section == null
+        ? sprayer.workingWidthMetres()
+        : section.metres() * (pass.lastOpen() - pass.firstOpen() + 1);
+  }
+
+  /** The lines of one machine, in version 4.3 under a name of their own. */
+  private final class Group {
+    private final List<String> parts;
+    private final String name;
+
+    Group(List<String> parts) {
+      this.parts = parts;
+      this.name = grouped ? names.of(parts, "") : "";
+    }
+
+    void add(String name, Geometry line, double offsetMetres, double widthMetres) {
+      List<Coordinate> points = points(line, offsetMetres);
+      GuidanceLines.this.add(
+          this.name,
+          grouped ? name : names.of(parts, name),
+          points.size() > 2 ? Kind.CURVE : Kind.AB,
+          points,
+          null,
+          Math.round(widthMetres * MILLIMETRES));
     }
   }
 
@@ -82,13 +156,13 @@ final class GuidanceLines {
    * A pass from its beginning to its end, over gaps: two points along the AB line, or the whole
    * line along a curve.
    */
-  private List<Coordinate> points(DrivenPass pass) {
-    List<Coordinate> points = List.of(pass.line().getCoordinates());
+  private List<Coordinate> points(Geometry line, double offsetMetres) {
+    List<Coordinate> points = List.of(line.getCoordinates());
     Comparator<Coordinate> byAlong = Comparator.comparingDouble(layout.guidance()::alongMetres);
     Coordinate first = points.stream().min(byAlong).orElseThrow();
     Coordinate last = points.stream().max(byAlong).orElseThrow();
     return layout.guidance() instanceof Curve curve
-        ? curve.line(pass.pass().centreMetres(), curve.alongMetres(first), curve.alongMetres(last))
+        ? curve.line(offsetMetres, curve.alongMetres(first), curve.alongMetres(last))
         : List.of(first, last);
   }
 
@@ -102,8 +176,8 @@ final class GuidanceLines {
     lines.add(
         new Line(
             (grouped ? "GPN" : "LSG") + (lines.size() + 1),
-            grouped ? TaskData.name(group) : "",
-            TaskData.name(grouped ? name : group.equals(name) ? name : group + " " + name),
+            group,
+            name,
             kind,
             points.stream().map(SentPlaces::place).toList(),
             heading,

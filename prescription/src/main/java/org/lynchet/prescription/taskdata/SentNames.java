@@ -1,31 +1,47 @@
 package org.lynchet.prescription.taskdata;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.Warning;
+import org.lynchet.prescription.plan.TaskDataChoices;
 import org.lynchet.prescription.zone.FieldLayout;
-import org.lynchet.prescription.zone.Zone;
 
-/** Tells which names of crops and products task data cuts, and which of them come out the same. */
+/** Tells which names task data cuts, and which of crops and products come out the same. */
 public final class SentNames {
   private SentNames() {}
 
-  /** A warning for each crop or product whose name is cut to what task data holds. */
+  /** A warning for each name of a plan that is cut to what task data holds. */
   public static List<Warning> warnings(FieldLayout layout) {
+    TaskDataChoices choices = layout.plan().handoff().taskData();
+    Map<String, Collection<String>> names = new LinkedHashMap<>();
+    names.put("customer", choices.customer() == null ? List.of() : List.of(choices.customer()));
+    names.put("farm", choices.farm() == null ? List.of() : List.of(choices.farm()));
+    names.put("field", List.of(layout.plan().field().name()));
+    names.putAll(planted(PlantedField.of(layout)));
+    return warnings(names);
+  }
+
+  /** A warning for each name of a field, its crops and its products that is cut. */
+  public static List<Warning> warnings(PlantedField field) {
+    Map<String, Collection<String>> names = new LinkedHashMap<>();
+    names.put("field", List.of(field.name()));
+    names.putAll(planted(field));
+    return warnings(names);
+  }
+
+  private static List<Warning> warnings(Map<String, Collection<String>> all) {
     List<Warning> warnings = new ArrayList<>();
-    names(layout)
-        .forEach(
-            (kind, names) ->
-                names.stream()
-                    .filter(name -> !TaskData.name(name).equals(name))
-                    .map(name -> warning(kind, name))
-                    .forEach(warnings::add));
+    all.forEach(
+        (kind, names) ->
+            names.stream()
+                .filter(name -> !TaskData.name(name).equals(name))
+                .map(name -> warning(kind, name))
+                .forEach(warnings::add));
     return warnings;
   }
 
@@ -37,12 +53,14 @@ public final class SentNames {
             + name
             + " is called "
             + TaskData.name(name)
-            + " in task data, which holds 32 characters of a name");
+            + " in task data, which holds "
+            + TaskData.LONGEST_NAME
+            + " characters of a name");
   }
 
   /** Adds a fault for each two names that a terminal could not tell apart. */
-  static void check(FieldLayout layout, Faults faults) {
-    names(layout)
+  static void check(PlantedField field, Faults faults) {
+    planted(field)
         .forEach(
             (kind, names) -> {
               Map<String, String> cut = new LinkedHashMap<>();
@@ -51,25 +69,19 @@ public final class SentNames {
                 if (other != null) {
                   faults.add(
                       kind + " " + name + " and " + other + " have the same name in task data",
-                      layout.plan().file() + " handoff.formats",
-                      "names that differ in their first 32 characters",
-                      "shorten one of them, or leave out isoxml");
+                      field.place(),
+                      "names that differ in their first " + TaskData.LONGEST_NAME + " characters",
+                      "shorten one of them, or " + field.wayOut());
                 }
               }
             });
   }
 
-  /** The names of the layout by what they are of, each once. */
-  private static Map<String, Set<String>> names(FieldLayout layout) {
-    Set<String> crops = new LinkedHashSet<>();
-    Set<String> products = new LinkedHashSet<>();
-    for (Zone zone : layout.zones()) {
-      crops.add(zone.crop());
-      products.add(zone.product());
-    }
-    Map<String, Set<String>> names = new LinkedHashMap<>();
-    names.put("crop", crops);
-    names.put("product", products);
+  /** The names of crops and products by what they are of, each once. */
+  private static Map<String, Collection<String>> planted(PlantedField field) {
+    Map<String, Collection<String>> names = new LinkedHashMap<>();
+    names.put("crop", field.crops());
+    names.put("product", field.products());
     return names;
   }
 }

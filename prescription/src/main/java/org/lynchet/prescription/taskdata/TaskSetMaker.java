@@ -2,14 +2,13 @@ package org.lynchet.prescription.taskdata;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import org.lynchet.formats.isoxml.TaskData;
 import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.isoxml.TaskSet.Crop;
+import org.lynchet.formats.isoxml.TaskSet.Line;
 import org.lynchet.formats.isoxml.TaskSet.PartField;
 import org.lynchet.formats.isoxml.TaskSet.Product;
 import org.lynchet.formats.isoxml.TaskSet.Task;
@@ -19,25 +18,24 @@ import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.plan.TaskDataChoices;
 import org.lynchet.prescription.zone.FieldLayout;
-import org.lynchet.prescription.zone.Zone;
 
-/** Makes task data of a field laid out. */
+/** Makes task data of a field laid out, or of areas with their products and rates. */
 public final class TaskSetMaker {
   private static final String FIELD_ID = "PFD1";
 
-  private final FieldLayout layout;
+  private final PlantedField field;
   private final TaskDataChoices choices;
+  private final List<Line> lines;
   private final Faults faults = new Faults();
 
-  /** Ids of products by name, in the order of their first zones. */
+  /** Ids of products by name, in the order of their first areas. */
   private final Map<String, String> products = new LinkedHashMap<>();
 
-  private TaskSetMaker(FieldLayout layout) {
-    this.layout = layout;
-    this.choices = layout.plan().handoff().taskData();
-    for (Zone zone : layout.zones()) {
-      products.computeIfAbsent(zone.product(), product -> "PDT" + (products.size() + 1));
-    }
+  private TaskSetMaker(PlantedField field, TaskDataChoices choices, List<Line> lines) {
+    this.field = field;
+    this.choices = choices;
+    this.lines = lines;
+    field.products().forEach(p -> products.put(p, "PDT" + (products.size() + 1)));
   }
 
   /**
@@ -47,38 +45,46 @@ public final class TaskSetMaker {
    *     the same
    */
   public static TaskSet of(FieldLayout layout) throws RejectedException {
-    return new TaskSetMaker(layout).make();
+    TaskDataChoices choices = layout.plan().handoff().taskData();
+    List<Line> lines = new GuidanceLines(layout, choices.version()).all();
+    return new TaskSetMaker(PlantedField.of(layout), choices, lines).make();
+  }
+
+  /**
+   * The task data of a field without guidance lines, in version 4.3.
+   *
+   * @throws RejectedException as for a layout
+   */
+  public static TaskSet of(PlantedField field) throws RejectedException {
+    return new TaskSetMaker(field, TaskDataChoices.DEFAULT, List.of()).make();
   }
 
   private TaskSet make() throws RejectedException {
     Presentations presentations = new Presentations();
     List<Task> tasks = new ArrayList<>();
-    List<String> crops = layout.zones().stream().map(Zone::crop).distinct().toList();
-    for (String crop : crops) {
+    for (String crop : field.crops()) {
       tasks.add(task("TSK" + (tasks.size() + 1), crop, presentations));
     }
-    SentNames.check(layout, faults);
+    SentNames.check(field, faults);
     faults.throwIfAny();
-    String field = layout.plan().field().name();
     return new TaskSet(
         choices.version(),
-        TaskData.name(Objects.requireNonNullElse(choices.customer(), field)),
-        TaskData.name(Objects.requireNonNullElse(choices.farm(), field)),
+        TaskData.name(Objects.requireNonNullElse(choices.customer(), field.name())),
+        TaskData.name(Objects.requireNonNullElse(choices.farm(), field.name())),
         presentations.all(),
         products.entrySet().stream()
             .map(e -> new Product(e.getValue(), TaskData.name(e.getKey())))
             .toList(),
-        crops(crops),
-        List.of(partField(field)),
+        crops(),
+        List.of(partField()),
         tasks);
   }
 
   private Task task(String id, String crop, Presentations presentations) {
-    String name = TaskData.name(crop + " " + layout.plan().field().name());
-    TreatmentZones zones = new TreatmentZones(layout, crop, products, presentations);
+    TreatmentZones zones = new TreatmentZones(field, crop, products, presentations);
     return new Task(
         id,
-        name,
+        TaskData.name(name(crop)),
         FIELD_ID,
         zones.all(faults),
         TreatmentZones.OFF,
@@ -86,29 +92,33 @@ public final class TaskSetMaker {
         TreatmentZones.OFF);
   }
 
-  private List<Crop> crops(List<String> names) {
+  private String name(String crop) {
+    return crop.equals(field.name()) ? crop : (crop + " " + field.name()).strip();
+  }
+
+  private List<Crop> crops() {
     List<Crop> crops = new ArrayList<>();
     int varieties = 0;
-    for (String name : names) {
-      Set<String> own = new LinkedHashSet<>();
-      layout.zones().stream().filter(z -> z.crop().equals(name)).forEach(z -> own.add(z.product()));
+    for (String name : field.crops()) {
       List<Variety> grown = new ArrayList<>();
-      for (String product : own) {
+      for (String product : field.products(name)) {
         varieties++;
         String id = choices.version() == Version.V4_3 ? products.getOrDefault(product, "") : "";
         grown.add(new Variety("CVT" + varieties, TaskData.name(product), id));
       }
-      crops.add(new Crop("CTP" + (crops.size() + 1), TaskData.name(name), grown));
+      if (!name.isEmpty()) {
+        crops.add(new Crop("CTP" + (crops.size() + 1), TaskData.name(name), grown));
+      }
     }
     return crops;
   }
 
-  private PartField partField(String name) {
+  private PartField partField() {
     return new PartField(
         FIELD_ID,
-        TaskData.name(name),
-        Math.round(layout.areaSquareMetres()),
-        SentPlaces.area(List.of(layout.boundary())),
-        new GuidanceLines(layout, choices.version()).all());
+        TaskData.name(field.name()),
+        Math.round(field.areaSquareMetres()),
+        SentPlaces.area(List.of(field.boundary())),
+        lines);
   }
 }

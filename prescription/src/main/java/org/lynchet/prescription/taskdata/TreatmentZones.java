@@ -12,8 +12,6 @@ import org.lynchet.formats.isoxml.TaskSet;
 import org.lynchet.formats.isoxml.TaskSet.Value;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.quantity.AreaUnit;
-import org.lynchet.prescription.zone.FieldLayout;
-import org.lynchet.prescription.zone.Zone;
 
 /**
  * Makes the treatment zones of one crop's task: the off zone, and one for each product and rate,
@@ -28,20 +26,26 @@ final class TreatmentZones {
 
   private static final MultiPolygon NOWHERE = new GeometryFactory().createMultiPolygon();
 
-  private final FieldLayout layout;
+  private final PlantedField field;
   private final String crop;
   private final Map<String, String> products;
   private final String presentation;
 
+  /**
+   * Gets ready for one crop.
+   *
+   * @param products ids of products by name
+   * @param presentations gives the one of the unit of the crop's first rate
+   */
   TreatmentZones(
-      FieldLayout layout, String crop, Map<String, String> products, Presentations presentations) {
-    this.layout = layout;
+      PlantedField field, String crop, Map<String, String> products, Presentations presentations) {
+    this.field = field;
     this.crop = crop;
     this.products = products;
     AreaUnit per =
-        layout.zones().stream()
-            .filter(zone -> zone.crop().equals(crop))
-            .map(zone -> zone.rate().per())
+        field.areas().stream()
+            .filter(area -> area.crop().equals(crop))
+            .map(area -> area.rate().per())
             .findFirst()
             .orElse(AreaUnit.HECTARE);
     this.presentation = presentations.id(per);
@@ -53,33 +57,30 @@ final class TreatmentZones {
   /** The zones in the order of their codes; faults if there are too many. */
   List<TaskSet.Zone> all(Faults faults) {
     Map<Setting, List<Geometry>> areas = new LinkedHashMap<>();
-    List<Geometry> off = new ArrayList<>();
-    for (Zone zone : layout.zones()) {
-      if (!zone.crop().equals(crop)) {
-        off.add(zone.polygon());
-      } else {
-        Setting setting = new Setting(zone.product(), SentRate.of(zone.rate()));
-        areas.computeIfAbsent(setting, s -> new ArrayList<>()).add(zone.polygon());
+    for (PlantedArea area : field.areas()) {
+      if (area.crop().equals(crop)) {
+        Setting setting = new Setting(area.product(), SentRate.of(area.rate()));
+        areas.computeIfAbsent(setting, s -> new ArrayList<>()).add(area.polygons());
       }
     }
-    layout.waterways().forEach(way -> off.add(way.polygon()));
     if (areas.size() >= MOST) {
       faults.add(
           crop + " has " + areas.size() + " different products and rates",
-          layout.plan().file() + " handoff.formats",
+          field.place(),
           "at most " + (MOST - 1) + " in one task",
-          "use fewer rates, or leave out isoxml");
+          "use fewer rates, or " + field.wayOut());
       return List.of();
     }
     List<TaskSet.Zone> zones = new ArrayList<>();
-    boolean drawn = layout.plan().handoff().offZones() && !off.isEmpty();
-    zones.add(zone(OFF, "off", "", new SentRate(0), drawn ? SentPlaces.area(off) : NOWHERE));
+    List<Geometry> off = field.offFor(crop);
+    MultiPolygon drawn = off.isEmpty() ? NOWHERE : SentPlaces.area(off);
+    zones.add(zone(OFF, "off", "", new SentRate(0), drawn));
     areas.forEach(
         (setting, polygons) ->
             zones.add(
                 zone(
                     zones.size(),
-                    setting.product(),
+                    setting.product().isEmpty() ? crop : setting.product(),
                     products.getOrDefault(setting.product(), ""),
                     setting.rate(),
                     SentPlaces.area(polygons))));

@@ -16,6 +16,9 @@ import org.lynchet.prescription.picture.BudgetChart;
 
 /** Weighs a plan, and writes what comes of it as files: budget.csv and a chart. */
 public final class BudgetFiles {
+  /** The first file, by whose name what a run sets aside is known. */
+  public static final String FIRST = "budget.csv";
+
   private final FieldBudget budget;
   private final Optional<FolderFiles> files;
   private final boolean png;
@@ -37,7 +40,7 @@ public final class BudgetFiles {
    */
   public static BudgetFiles prepared(
       Path planFile, Optional<Path> folder, boolean force, boolean png) throws RejectedException {
-    List<String> names = new ArrayList<>(List.of("budget.csv", "budget-swings.svg"));
+    List<String> names = new ArrayList<>(List.of(FIRST, "budget-swings.svg"));
     if (png) {
       names.add("budget-swings.png");
     }
@@ -73,7 +76,7 @@ public final class BudgetFiles {
   private void draw(Path draft) throws IOException {
     BudgetChart chart = BudgetChart.ofSwings(budget.strips(), budget.plan().field().name());
     Files.writeString(
-        draft.resolve("budget.csv"),
+        draft.resolve(FIRST),
         BudgetCsv.of(budget.strips(), budget.summary().areaUnit()),
         StandardCharsets.UTF_8);
     chart.writeSvg(draft.resolve("budget-swings.svg"));

@@ -21,6 +21,9 @@ import org.lynchet.prescription.response.PlanForecast;
 
 /** Writes a forecast's light as files: light.csv and charts. */
 public final class LightFiles {
+  /** The first file, by whose name what a run sets aside is known. */
+  public static final String FIRST = "light.csv";
+
   private static final int MOST_DATES = 3;
 
   private final PlanForecast forecast;
@@ -47,7 +50,7 @@ public final class LightFiles {
   public static LightFiles prepared(
       PlanForecast forecast, Path folder, boolean force, boolean png, List<LocalDate> dates)
       throws RejectedException {
-    List<String> names = new ArrayList<>(List.of("light.csv", "light-rows.svg", "light-shade.svg"));
+    List<String> names = new ArrayList<>(List.of(FIRST, "light-rows.svg", "light-shade.svg"));
     if (png) {
       names.addAll(List.of("light-rows.png", "light-shade.png"));
     }
@@ -116,8 +119,7 @@ public final class LightFiles {
     List<DayShade> days = dates.stream().map(date -> DayShade.of(request, date)).toList();
     LightChart rows = LightChart.ofRows(forecast.light(), field);
     LightChart shade = LightChart.ofDays(days, request.headingDegrees(), field);
-    Files.writeString(
-        draft.resolve("light.csv"), LightCsv.of(forecast.light()), StandardCharsets.UTF_8);
+    Files.writeString(draft.resolve(FIRST), LightCsv.of(forecast.light()), StandardCharsets.UTF_8);
     rows.writeSvg(draft.resolve("light-rows.svg"));
     shade.writeSvg(draft.resolve("light-shade.svg"));
     if (png) {

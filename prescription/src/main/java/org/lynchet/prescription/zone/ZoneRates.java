@@ -42,7 +42,7 @@ final class ZoneRates {
         if (seeding.findRate(zone).isEmpty()) {
           faults.add(
               "management zone '" + zone + "' has no rate",
-              plan.file() + " " + seeding.key(),
+              plan.place(seeding.key()),
               "a rate for each management zone in the field: "
                   + String.join(", ", new TreeSet<>(zonesInField)),
               "add a line '" + zone + ": ... seeds/ac' there");

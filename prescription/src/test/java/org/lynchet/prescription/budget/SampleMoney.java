@@ -7,7 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.lynchet.prescription.plan.CropMarket;
 import org.lynchet.prescription.plan.ExtraCost;
 import org.lynchet.prescription.plan.PlannedBudget;
-import org.lynchet.prescription.plan.PlannedBudget.TrialPlot;
+import org.lynchet.prescription.plan.SeedingTrials;
+import org.lynchet.prescription.plan.SeedingTrials.Curve;
+import org.lynchet.prescription.plan.SeedingTrials.TrialPlot;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.GrainYield;
@@ -49,7 +51,13 @@ final class SampleMoney {
         new Spread(100, 150, 200),
         2,
         List.of(new ExtraCost("scouting", 2, AreaUnit.ACRE), new ExtraCost("a marker", 99, null)),
-        trials);
+        parabolas(trials));
+  }
+
+  private static Map<String, SeedingTrials> parabolas(Map<String, List<TrialPlot>> trials) {
+    Map<String, SeedingTrials> parabolas = new LinkedHashMap<>();
+    trials.forEach((name, plots) -> parabolas.put(name, new SeedingTrials(Curve.PARABOLA, plots)));
+    return parabolas;
   }
 
   static TrialPlot plot(double perAcre, double bushels) {

@@ -201,7 +201,8 @@ class ConversionTest {
     assertThat(taken).isEqualTo(1);
     assertThat(warnings)
         .extracting(Warning::code)
-        .containsExactly(Warning.Code.FEATURES_LEFT_OUT, Warning.Code.NAME_CUT);
+        .containsExactly(
+            Warning.Code.FEATURES_LEFT_OUT, Warning.Code.NAME_CUT, Warning.Code.VALUES_LEFT_OUT);
     warnings.clear();
     Path areas = convert(folder.resolve("a.zip").toString(), Format.GEOJSON, "areas.geojson");
     Files.writeString(

@@ -24,7 +24,8 @@ class DrivingPlanTest {
         new Speed(5, SpeedUnit.MILE_PER_HOUR),
         0.65,
         new Time(20, TimeUnit.SECOND),
-        new Length(radiusFeet, LengthUnit.FOOT));
+        new Length(radiusFeet, LengthUnit.FOOT),
+        List.of());
   }
 
   /**

@@ -173,6 +173,16 @@ class DrivingTest {
     assertThat(loading.get("row_units_to_change_for_headland")).hasSize(4);
   }
 
+  /** Common practice is in miles an hour and feet: 5 mph are 8.05 km/h, 20 ft are 6.10 m. */
+  @Test
+  void aMetricPlanReadsNoFeetAndMiles() throws RejectedException {
+    Driving driving = Driving.of(layout(cornAndSoybean().headland(1, true), TEN_STRIPS));
+    assertThat(DrivingText.of(driving, AreaUnit.ACRE)).contains("5 mph", "turn radius 20 ft");
+    assertThat(DrivingText.of(driving, AreaUnit.HECTARE))
+        .contains("8 km/h", "turn radius 6.1 m")
+        .doesNotContainPattern(" (mph|ft|mi)\\b");
+  }
+
   @Test
   void textAndTableFitAHundredColumns() throws RejectedException {
     Driving driving = Driving.of(layout(cornAndSoybean().headland(1, true), TEN_STRIPS));

@@ -114,6 +114,38 @@ class FieldMachinesTest {
         .containsExactly("corn-head in corn", "grain-head in soybean");
   }
 
+  /**
+   * A section of 40 ft reaches over soybean from a corn strip of 30 ft, and fits one of 60 ft: the
+   * sprayer is not driven over strips on which it may open nothing.
+   */
+  @Test
+  void aStripThatMayNotBeSprayedIsNotDriven() throws RejectedException {
+    List<FieldDriving> none = driven(cornAndSoybean().sprayer(80, 40.0), TEN_STRIPS);
+    assertThat(none).isEmpty();
+
+    SamplePlans plans =
+        cornAndSoybean()
+            .sprayer(120, 60.0)
+            .pattern(
+                List.of(
+                    new PlannedStrip("corn", "corn-planter", 2, seeding("a", 34000), null),
+                    new PlannedStrip("soybean", "bean-planter", 1, seeding("b", 1e5), null),
+                    new PlannedStrip("corn", "corn-planter", 1, seeding("a", 34000), null),
+                    new PlannedStrip("soybean", "bean-planter", 1, seeding("b", 1e5), null)));
+    String oneOfEach = "POLYGON ((0 0, 45.72 0, 45.72 400, 0 400, 0 0))";
+    FieldLayout layout = FieldLayout.of(plans.plan(), field(oneOfEach));
+    Driving driving = Driving.of(layout);
+    assertThat(driving.others()).hasSize(1);
+    FieldDriving corn = driving.others().get(0);
+    assertThat(corn.chosen().trips()).hasSize(1);
+    assertThat(corn.widthMetres()).isCloseTo(18.288, within(1e-6));
+    assertThat(corn.workedSquareMetres()).isCloseTo(18.288 * 400, within(1e-2));
+    // One pass of 120 ft takes the block of 90 ft; 60 ft of it are what is sprayed in strips.
+    FieldTime time = FieldTime.of(layout, driving).get(2);
+    assertThat(time.machine()).isEqualTo("sprayer");
+    assertThat(time.blockHours()).isCloseTo(time.stripHours() * 2 / 3, within(1e-6));
+  }
+
   /** Along a curve a pass is as long as the circle on which the machine's middle is driven. */
   @Test
   void alongACurvePassesAreAsLongAsTheirCircles() throws RejectedException {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.driving;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -78,7 +79,8 @@ class TurnTest {
             new Speed(8, SpeedUnit.KILOMETRE_PER_HOUR),
             1,
             new Time(20, TimeUnit.SECOND),
-            new Length(R, LengthUnit.METRE));
+            new Length(R, LengthUnit.METRE),
+            List.of());
     assertThat(Turn.about(20, 0, R).hours(handling) * 3600).isCloseTo(23.6, within(1e-9));
   }
 }

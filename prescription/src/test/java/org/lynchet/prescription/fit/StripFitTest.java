@@ -8,6 +8,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lynchet.prescription.quantity.Length;
+import org.lynchet.prescription.quantity.LengthUnit;
 
 class StripFitTest {
   private static final double FOOT = 0.3048;
@@ -218,5 +220,40 @@ class StripFitTest {
             Requests.inFeet().crop("corn", 12).crop("oat", 12).crop("corn", 12).upTo(60));
 
     assertThat(widths(fit)).containsExactly("30+30+30", "60+60+60", "30+60+30", "60+30+60");
+  }
+
+  /** The usual tolerance and widest strip are in inches and feet: 2 in are 50.8 mm. */
+  @Test
+  void aMetricPlanReadsNoFeetAndInches() {
+    Length wide = new Length(120, LengthUnit.FOOT);
+    Length rows = new Length(75, LengthUnit.CENTIMETRE);
+    FitRequest metres = Requests.inMetres().crop("maize", 8, rows).boom(24, 3).upTo(36);
+    FitRequest request =
+        new FitRequest(metres.strips(), metres.machines(), wide, metres.tolerance());
+    assertThat(FitTable.of(request, StripFit.search(request)))
+        .contains("fit to 50.8 mm a pass")
+        .doesNotContainPattern("\\d (in|ft)\\b");
+  }
+
+  @Test
+  void oneRowAndOneSectionAreNotMany() {
+    FitRequest request =
+        Requests.inFeet().crop("corn", 1, Requests.inches(60)).boom(10, 5).header(5).upTo(5);
+    String table = FitTable.of(request, StripFit.search(request));
+    assertThat(table)
+        .contains("1 way to lay corn out", "1 fits", "1 row corn", "1 section open, 1 row a pass")
+        .contains("holds 1 shut section over")
+        .doesNotContainPattern("\\b1 (rows|sections|shut sections|ways|passes)");
+  }
+
+  /** Twelve rows of 30 in are 30 ft, five more than the header. */
+  @Test
+  void thePlansOwnStripsAreJudgedHoweverWide() {
+    Candidate planned = StripFit.planned(Requests.inFeet().crop("corn", 12).header(25).upTo(20));
+    assertThat(planned.fits()).isFalse();
+    assertThat(planned.planned()).isTrue();
+    assertThat(planned.strips().get(0).widthMetres()).isEqualTo(9.144);
+    assertThat(planned.reasons())
+        .contains("combine falls short of the strip in corn by 5.00 ft a pass, 2 rows left over");
   }
 }

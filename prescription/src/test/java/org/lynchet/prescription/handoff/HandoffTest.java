@@ -117,6 +117,23 @@ class HandoffTest {
     }
   }
 
+  /** 4 decimals, as in the columns of all formats, and none of the noise of binary numbers. */
+  @Test
+  void offsetsOfPassesAreRounded() throws Exception {
+    Path out = folder.resolve("out");
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean().headland(1, true).plan(),
+            field("POLYGON ((-700 0, -200 0, -200 400, -700 400, -700 0))"));
+    Handoff.of(layout, Summary.of(layout)).write(out, false);
+    for (String file : List.of("passes", "headland")) {
+      assertThat(out.resolve("guidance/" + file + ".geojson"))
+          .content()
+          .containsPattern("(offset|distance)_m\": ?-?\\d+\\.\\d")
+          .doesNotContainPattern("(offset|distance)_m\": ?-?\\d+\\.\\d{5}");
+    }
+  }
+
   @Test
   void sameInputSameBytes() throws Exception {
     List<WrittenFile> once = write(cornAndSoybean().headland(1, true), folder.resolve("once"));
@@ -313,7 +330,35 @@ class HandoffTest {
   void aFolderThatIsNoOutputIsSaidSo() {
     assertThatThrownBy(() -> FolderCheck.check(folder))
         .isInstanceOf(RejectedException.class)
-        .hasMessageContaining("not the output of a plan");
+        .hasMessageContaining("not the output of a plan: there is no summary.json in it");
+    assertThatThrownBy(() -> FolderCheck.check(folder.resolve("none")))
+        .hasMessageContaining("there is no such folder");
+  }
+
+  @Test
+  void manyStrangeFilesAreCounted() throws Exception {
+    Path out = folder.resolve("out");
+    write(cornAndSoybean(), out);
+    for (int i = 0; i < 30; i++) {
+      Files.writeString(out.resolve("note" + i), "mine");
+    }
+    assertThatThrownBy(() -> FolderCheck.check(out))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> {
+              assertThat(rejected.faults()).hasSize(6);
+              assertThat(rejected.faults().get(5).what())
+                  .isEqualTo("25 more files do not belong to the output");
+            });
+  }
+
+  @Test
+  void aPackedOutputIsToBeUnpackedFirst() throws Exception {
+    Path zip = Files.writeString(folder.resolve("out.zip"), "");
+    assertThatThrownBy(() -> FolderCheck.check(zip))
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected -> assertThat(rejected.faults().get(0).next()).contains("unpack it first"));
   }
 
   @Test

@@ -95,7 +95,14 @@ class NeighbourFilesTest {
                     plan,
                     SamplePlans.lonLat("POLYGON ((0 0, 100 0, 100 100, 0 100, 0 0))"),
                     new ArrayList<>()))
-        .isInstanceOf(RejectedException.class)
+        .isInstanceOfSatisfying(
+            RejectedException.class,
+            rejected ->
+                assertThat(rejected.faults())
+                    .extracting(fault -> fault.where().replaceFirst(".*plan.yaml", ""))
+                    .containsExactly(
+                        ":8:19 setback.neighbours.creek.file",
+                        ":9:20 setback.neighbours.school.file"))
         .hasMessageContaining("no such file");
   }
 }

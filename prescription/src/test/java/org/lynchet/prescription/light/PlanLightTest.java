@@ -114,10 +114,61 @@ class PlanLightTest {
     assertThat(request.sampling().days()).isEqualTo(1);
   }
 
+  /** A day is taken as the share of the season that is over by then. */
+  @Test
+  void leafCurvesOfThePlanComeBeforeDefaults() throws Exception {
+    LightRequest request =
+        request(
+            PLAN
+                + "forecast:\n"
+                + "  canopies:\n"
+                + "    corn: {planting: 2027-05-01, maturity: 2027-08-09, full-leaf: 70 %}\n"
+                + "    short-106: {half-leaf: 2027-06-20, leaf-at-maturity: 20 %}\n");
+    CanopyTraits tall = Objects.requireNonNull(request.rows().get(0).canopy());
+    CanopyTraits small = Objects.requireNonNull(request.rows().get(11).canopy());
+    assertThat(tall.fullLeaf()).isEqualTo(0.7);
+    assertThat(tall.halfLeaf()).isEqualTo(0.43);
+    assertThat(small.fullLeaf()).isEqualTo(0.7);
+    assertThat(small.halfLeaf()).isEqualTo(0.5); // 50 of 100 days
+    assertThat(small.leafAtMaturity()).isEqualTo(0.2);
+    assertThat(small.declineFrom()).isEqualTo(tall.declineFrom()).isEqualTo(0.8);
+  }
+
+  /** Corn whose leaves come later shades the soybean beside it less, and the more so in June. */
+  @Test
+  void laterLeavesOfCornGiveSoybeanLight() throws Exception {
+    String later = "forecast: {canopies: {corn: {half-leaf: 55 %, full-leaf: 70 %}}}\n";
+    LightResult usual = SeasonLight.of(request(PLAN));
+    LightResult late = SeasonLight.of(request(PLAN + later));
+    RowLight beside = usual.rows().get(12);
+    RowLight besideLate = late.rows().get(12);
+    assertThat(beside.row().crop()).isEqualTo("soybean");
+    assertThat(besideLate.relativeIncident()).isGreaterThan(beside.relativeIncident() + 0.005);
+    assertThat(besideLate.relativeAbsorbed()).isGreaterThan(beside.relativeAbsorbed());
+  }
+
+  @Test
+  void aLeafCurveOutOfOrderIsAFault() {
+    String text =
+        PLAN
+            + "forecast:\n"
+            + "  canopies:\n"
+            + "    corn: {half-leaf: 60 %}\n"
+            + "    soybean: {decline-from: 2026-01-01}\n";
+    assertThat(faults(text))
+        .extracting(Fault::what)
+        .containsExactly(
+            "the leaf area of corn comes and goes out of order: half-leaf at 60.0 % of the season,"
+                + " full-leaf at 58.0 %, decline-from at 80.0 %",
+            "the leaf area of soybean comes and goes out of order: half-leaf at 45.0 % of the"
+                + " season, full-leaf at 62.0 %, decline-from at 181.5 %");
+    assertThat(faults(text)).extracting(Fault::where).first().asString().contains(":18:11 ");
+  }
+
   @Test
   void allFaultsAtOnce() {
     String text =
-        PLAN.replace("43.55120", "70.5").replace("crop: soybean", "crop: sorghum")
+        PLAN.replace("43.55120", "70.512345678").replace("crop: soybean", "crop: sorghum")
             + "forecast:\n"
             + "  canopies:\n"
             + "    corn: {maturity: 2020-09-01}\n"
@@ -126,9 +177,16 @@ class PlanLightTest {
         .extracting(Fault::what)
         .containsExactly(
             "the plan has no crop or product 'wheat'",
-            "the field lies at latitude 70.5, where the sun may not set or not rise",
+            "the field lies at latitude 70.5123, where the sun may not set or not rise",
             "the season of corn ends on 2020-09-01, before it starts on 2025-05-01",
             "nothing is known of the canopy of sorghum");
     assertThat(faults(text)).extracting(Fault::next).last().asString().contains("height, leaf");
+    assertThat(faults(text))
+        .extracting(fault -> fault.where().replaceFirst(".*plan.yaml", ""))
+        .containsExactly(
+            ":19:12 forecast.canopies.wheat",
+            ":2:21 guidance.ab-line",
+            ":18:11 forecast.canopies.corn",
+            ":18:5 forecast.canopies");
   }
 }

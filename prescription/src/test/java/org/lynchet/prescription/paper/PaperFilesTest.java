@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,6 +21,8 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lynchet.prescription.plan.PlannedStrip;
+import org.lynchet.prescription.plan.PlannedStrip.Border;
+import org.lynchet.prescription.plan.PlannedStrip.Sides;
 import org.lynchet.prescription.summary.Summary;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.SamplePlans;
@@ -152,6 +156,56 @@ class PaperFilesTest {
       }
     }
     assertThat(pages(PaperFiles.CAB_SHEET)).hasSize(2);
+  }
+
+  /** 40 passes for each planter and five management zones: nothing is left to another page. */
+  @Test
+  void aLargeFieldIsOnOnePageToo() throws Exception {
+    List<String> names = List.of("sand", "loam", "clay", "muck", "hill");
+    Map<String, Double> rates = new LinkedHashMap<>();
+    List<String> zones = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      rates.put(names.get(i), 30100.0 + 1000 * i);
+      zones.add(names.get(i));
+      zones.add(
+          String.format(
+              "POLYGON ((-1 %1$d, 740 %1$d, 740 %2$d, -1 %2$d, -1 %1$d))",
+              i * 100 - 1, i * 100 + 99));
+    }
+    zones.set(9, "POLYGON ((-1 399, 740 399, 740 501, -1 501, -1 399))");
+    FieldLayout layout =
+        FieldLayout.of(
+            cornAndSoybean()
+                .zones(null)
+                .strip(
+                    0,
+                    new PlannedStrip(
+                        "corn",
+                        "corn-planter",
+                        1,
+                        SamplePlans.byZone("tall-108", rates),
+                        new Border(2, Sides.BOTH, SamplePlans.seeding("short-106", 36000))))
+                .sprayer(90, 10.0)
+                .combine("combine", 30)
+                .plan(),
+            field(
+                "POLYGON ((0 0, 731.52 0, 731.52 500, 0 500, 0 0))", zones.toArray(new String[0])));
+    assertThat(PaperFiles.write(layout, Summary.of(layout), folder)).isEmpty();
+    List<String> pages = pages(PaperFiles.CAB_SHEET);
+    assertThat(pages).hasSize(2);
+    for (int planter = 0; planter < 2; planter++) {
+      String page = pages.get(planter).replaceAll("\\s+", " ");
+      for (int pass = 1 + planter; pass <= 80; pass += 2) {
+        assertThat(page).containsPattern("[+-]" + pass + " ");
+      }
+      assertThat(page)
+          .contains("A: lat", "B: lat", "heading", "WIDTHS", "ROW UNITS", "whole field")
+          .doesNotContain("more in README.txt");
+    }
+    String corn = pages.get(0).replaceAll("\\s+", " ");
+    for (int i = 0; i < names.size(); i++) {
+      assertThat(corn).contains(names.get(i) + " 3" + i + ",100 in ", names.get(i) + " 36,000 in ");
+    }
   }
 
   /** The font has no Chinese characters; a name in them must not end the run. */

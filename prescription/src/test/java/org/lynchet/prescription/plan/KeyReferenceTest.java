@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +19,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lynchet.formats.LayeredFormat;
+import org.lynchet.prescription.intake.InputTable;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
 
 /**
@@ -36,10 +39,41 @@ class KeyReferenceTest {
   private static final Pattern FORMAT_WORDS =
       Pattern.compile("(?s)(\"formats\": \\{.*?\"enum\": \\[)([^]]*?)(\\s*])");
 
+  /** What the schema says of those formats, and of files that can be read. */
+  private static final Pattern FORMAT_SENTENCE = Pattern.compile("(\"The formats: )[^\"]*");
+
+  private static final Pattern ENDINGS =
+      Pattern.compile("(The file [^\":]*, from the plan's folder: )[^\"]*?(?=\\. |\\.\")");
+
   private static final Path RESOURCES = Path.of("src", "main", "resources");
 
-  /** The schema with the words of the formats that there are. */
+  /** The schema with what there is to say of the formats that there are. */
   private static String schema() {
+    Matcher formats = FORMAT_SENTENCE.matcher(withFormatWords());
+    assertThat(formats.find()).as("the schema says what formats are written as").isTrue();
+    Matcher files =
+        ENDINGS.matcher(formats.replaceFirst("$1" + Matcher.quoteReplacement(formatSentence())));
+    assertThat(files.results().count()).as("keys that name files of any format").isEqualTo(5);
+    return files.replaceAll("$1" + Matcher.quoteReplacement(InputTable.endings()));
+  }
+
+  private static String formatSentence() {
+    return words(format -> !format.file().hasParts())
+        + " as a planting file for each crop; "
+        + words(format -> format.file() instanceof LayeredFormat)
+        + " as one file with zones, passes and boundary; "
+        + words(format -> format == Format.ISOXML)
+        + " as ISO 11783-10 task data.";
+  }
+
+  private static String words(Predicate<Format> some) {
+    return Arrays.stream(Format.values())
+        .filter(some)
+        .map(Format::toString)
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String withFormatWords() {
     String indent = "\n" + " ".repeat(14);
     String words =
         Arrays.stream(Format.values())

@@ -37,6 +37,8 @@ import org.lynchet.prescription.plan.PlannedGuidance.ThroughTwoPoints;
 import org.lynchet.prescription.plan.PlannedSetback.Neighbour;
 import org.lynchet.prescription.plan.PlannedSetback.Side;
 import org.lynchet.prescription.plan.PlannedStrip.Sides;
+import org.lynchet.prescription.plan.SeedingTrials.Curve;
+import org.lynchet.prescription.plan.SeedingTrials.TrialPlot;
 import org.lynchet.prescription.quantity.Area;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.GrainUnit;
@@ -44,6 +46,7 @@ import org.lynchet.prescription.quantity.GrainYield;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.quantity.LengthUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.quantity.Shrink;
 import org.lynchet.prescription.quantity.Spread;
 import org.lynchet.prescription.quantity.Time;
 import org.lynchet.prescription.quantity.TimeUnit;
@@ -127,6 +130,8 @@ class PlanFileTest {
               assertThat(handling.efficiency()).isEqualTo(0.7);
               assertThat(handling.turnTime().hours()).isCloseTo(1.0 / 120, within(1e-15));
               assertThat(handling.turnRadius().metres()).isEqualTo(7);
+              assertThat(handling.told())
+                  .containsExactly("speed", "efficiency", "turn-time", "turn-radius");
             });
     assertThat(plan.machines().get("bean-planter"))
         .isInstanceOfSatisfying(
@@ -212,7 +217,9 @@ class PlanFileTest {
   void productsHandoffAndFit() throws Exception {
     Plan plan = PlanTexts.read(folder, PlanTexts.FULL);
     assertThat(plan.products())
-        .containsOnly(Map.entry("tall-108", new Product("tall-108", "corn", 80_000, 0.95, 0.03)));
+        .containsOnly(
+            Map.entry("tall-108", new Product("tall-108", "corn", 80_000, 0.95, 0.9, 0.03)),
+            Map.entry("short-106", new Product("short-106", "corn", null, null, 0)));
     assertThat(plan.handoff())
         .isEqualTo(
             new HandoffChoices(
@@ -240,7 +247,12 @@ class PlanFileTest {
                 5.5,
                 0.6,
                 LocalDate.of(2027, 5, 4),
-                LocalDate.of(2027, 9, 12)));
+                LocalDate.of(2027, 9, 12),
+                new LeafCurve(
+                    new SeasonTime.Day(LocalDate.of(2027, 6, 30)),
+                    new SeasonTime.Share(0.6),
+                    new SeasonTime.Share(0.825),
+                    0.4)));
     assertThat(forecast.responses()).containsOnly(Map.entry("soybean", new Spread(0.1, 0.3, 0.5)));
   }
 
@@ -257,7 +269,9 @@ class PlanFileTest {
                         GrainUnit.TONNE,
                         new Spread(150, 170, 210),
                         new Spread(9, 11, 13.5),
-                        new Spread(-0.03, 0.045, 0.11)),
+                        new Spread(-0.03, 0.045, 0.11),
+                        new GrainDelivered(
+                            new Spread(9, 11, 13.5), GrainUnit.TONNE, new Shrink(0.15, 0.15, 0))),
                     "soybean",
                     new CropMarket(
                         GrainUnit.BUSHEL, Spread.exactly(10.5), Spread.exactly(52.5), null)),
@@ -268,12 +282,38 @@ class PlanFileTest {
                     new ExtraCost("scouting", 2.5, AreaUnit.ACRE),
                     new ExtraCost("a marker", 99, null)),
                 Map.of(
-                    "tall-108", List.of(plot(25000, 9.9), plot(30000, 11.2), plot(35000, 11.7)))));
+                    "tall-108",
+                    new SeedingTrials(
+                        Curve.PARABOLA,
+                        List.of(plot(25000, 9.9), plot(30000, 11.2), plot(35000, 11.7))),
+                    "short-106",
+                    new SeedingTrials(
+                        Curve.TESTED_RATES, List.of(plot(26000, 10), plot(28000, 10.5))))));
     assertThat(budget.crops().keySet()).containsExactly("corn", "soybean");
   }
 
-  private static PlannedBudget.TrialPlot plot(double seeds, double tonnes) {
-    return new PlannedBudget.TrialPlot(
+  /** Plots alone are a parabola, and so are plots without a word of their curve. */
+  @Test
+  void trialsAreAParabolaUnlessTheySayOtherwise() throws Exception {
+    String plots =
+        "[{rate: 2 seeds/m2, yield: 9 t/ha}, {rate: 3 seeds/m2, yield: 10 t/ha},"
+            + " {rate: 4 seeds/m2, yield: 8 t/ha}]";
+    PlannedBudget bare = trials(plots);
+    assertThat(bare.seedingTrials().get("tall-108"))
+        .extracting(SeedingTrials::curve)
+        .isEqualTo(Curve.PARABOLA);
+    assertThat(trials("{plots: " + plots + "}")).isEqualTo(bare);
+    assertThat(trials("{curve: parabola, plots: " + plots + "}")).isEqualTo(bare);
+    assertThat(trials("{curve: exponential, plots: " + plots + "}")).isNotEqualTo(bare);
+  }
+
+  private PlannedBudget trials(String ofProduct) throws Exception {
+    String text = PlanTexts.SHORT + "budget: {seeding-trials: {tall-108: " + ofProduct + "}}\n";
+    return PlanTexts.read(folder, text).budget();
+  }
+
+  private static TrialPlot plot(double seeds, double tonnes) {
+    return new TrialPlot(
         new SeedingRate(seeds, AreaUnit.ACRE), new GrainYield(tonnes, GrainUnit.TONNE));
   }
 

@@ -89,7 +89,8 @@ final class PlanTexts {
           passes: 2
           centre: {product: bean-2.4, rate: {low: 0 seeds/ac, high: 37.5 seeds/m2}}
       products:
-        tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, reserve: 3 %}
+        tall-108: {crop: corn, seeds-per-unit: 80000, germination: 95 %, field-survival: 90 %, reserve: 3 %}
+        short-106: {crop: corn}
       handoff: {off-zones: true, formats: [geojson, shapefile], papers: true, limits: {polygons: 500, vertices-per-polygon: 900, rates: 20}, simplify: 2 cm, task-data: {version: 3.3, customer: Someone, farm: Hill}}
       setback:
         sides: {north: 30 ft, east: 0 m, south: 1000 m, west: 12.5 m}
@@ -102,7 +103,7 @@ final class PlanTexts {
         clearness: [60.5 %, 61.5 %, 62.5 %, 63.5 %, 64.5 %, 65.5 %, 66.5 %, 67.5 %, 68.5 %, 69.5 %, 71 %, 72 %]
         step: 10 min
         canopies:
-          tall-108: {height: 2.5 m, leaf-area-index: 5.5, extinction: 0.6, planting: 2027-05-04, maturity: 2027-09-12}
+          tall-108: {height: 2.5 m, leaf-area-index: 5.5, extinction: 0.6, planting: 2027-05-04, maturity: 2027-09-12, half-leaf: 2027-06-30, full-leaf: 60 %, decline-from: 82.5 %, leaf-at-maturity: 40 %}
           short-106: {height: 67 in}
         response:
           soybean: {typical: 0.3, low: 0.1, high: 0.5}
@@ -112,6 +113,9 @@ final class PlanTexts {
           corn:
             price: {low: 150 /t, typical: 170 /t, high: 210 /t}
             yield: {low: 9 t/ha, typical: 11 t/ha, high: 13.5 t/ha}
+            moisture: 14.5 %
+            standard-moisture: 15 %
+            handling-loss: 0 %
             yield-change: {low: -3 %, typical: 4.5 %, high: 11 %}
           soybean: {price: 10.5 /bu, yield: 52.5 bu/ac}
         seed: {tall-108: 281 /unit}
@@ -123,8 +127,13 @@ final class PlanTexts {
         seeding-trials:
           tall-108:
             - {rate: 25000 seeds/ac, yield: 9.9 t/ha}
-            - {rate: 30000 seeds/ac, yield: 11.2 t/ha}
+            - {rate: 30000 seeds/ac, yield: 11.2 t/ha, moisture: 15 %}
             - {rate: 35000 seeds/ac, yield: 11.7 t/ha}
+          short-106:
+            curve: tested-rates
+            plots:
+              - {rate: 26000 seeds/ac, yield: 10 t/ha, moisture: 15 %}
+              - {rate: 28000 seeds/ac, yield: 10.5 t/ha}
       compare: {headings: {from: 37.5, to: 50, step: 12.5}, border-rows: 3}
       date: 2027-04-20
       """;

@@ -25,4 +25,47 @@ class ShownUnitsTest {
   void lengthsGoWithThem(AreaUnit per, double metres, String shown) {
     assertThat(ShownUnits.beside(per).length(metres)).isEqualTo(shown);
   }
+
+  /** As written where that is in the plan's units, else turned: 1 ft = 12 in = 0.3048 m. */
+  @ParameterizedTest
+  @CsvSource({
+    "ACRE, 2, INCH, 2 in",
+    "ACRE, 20, FOOT, 20 ft",
+    "ACRE, 170, CENTIMETRE, 5.58 ft",
+    "ACRE, 2.18, METRE, 7.15 ft",
+    "ACRE, 5, CENTIMETRE, 2 in",
+    "HECTARE, 2, INCH, 50.8 mm",
+    "HECTARE, 30, INCH, 76.2 cm",
+    "HECTARE, 120, FOOT, 36.58 m",
+    "HECTARE, 170, CENTIMETRE, 170 cm",
+    "HECTARE, 12.345, METRE, 12.35 m",
+  })
+  void aLengthIsTurnedIntoThePlansUnits(
+      AreaUnit per, double amount, LengthUnit unit, String shown) {
+    assertThat(ShownUnits.beside(per).written(new Length(amount, unit))).isEqualTo(shown);
+  }
+
+  /** 1 mile = 1.609344 km. */
+  @ParameterizedTest
+  @CsvSource({
+    "ACRE, 6.5, MILE_PER_HOUR, 6.5 mph",
+    "ACRE, 8, KILOMETRE_PER_HOUR, 5 mph",
+    "HECTARE, 6.5, MILE_PER_HOUR, 10.5 km/h",
+    "HECTARE, 8.25, KILOMETRE_PER_HOUR, 8.25 km/h",
+  })
+  void aSpeedIsTurnedIntoThePlansUnits(AreaUnit per, double amount, SpeedUnit unit, String shown) {
+    assertThat(ShownUnits.beside(per).written(new Speed(amount, unit))).isEqualTo(shown);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, row, 0 rows",
+    "1, row, 1 row",
+    "2, row, 2 rows",
+    "1, pass, 1 pass",
+    "2, pass, 2 passes"
+  })
+  void oneIsNotMany(long number, String word, String shown) {
+    assertThat(Count.of(number, word)).isEqualTo(shown);
+  }
 }

@@ -114,7 +114,8 @@ class PlanForecastTest {
       String table = forecast(PLAN + "forecast: {season: " + season + "}\n").table();
       assertThat(table)
           .contains("Dry-season warning", "not a promise", "Land equivalent ratio", "near 1")
-          .contains("licensed professional");
+          .contains("licensed professional")
+          .contains("of up to 4, that bring 80 % of the largest gain", "below 0.001 of the land");
       assertThat(table.lines()).allMatch(line -> line.length() <= 100);
     }
   }
@@ -133,6 +134,22 @@ class PlanForecastTest {
     String own = "forecast: {response: {soybean: {low: 0, typical: 0, high: 0}}}\n";
     assertThat(forecast(PLAN + own).yields().crop("soybean").relativeYield())
         .isEqualTo(new Spread(1, 1, 1));
+  }
+
+  /**
+   * In the north the sun stands in the south: AB line on 90 degrees, so the right side is south.
+   */
+  @Test
+  void outermostRowsAtOpenSidesGetMoreThanInBlocks() throws Exception {
+    PlanForecast forecast = forecast(PLAN);
+    assertThat(forecast.sides())
+        .extracting(side -> side.light().row().crop() + (side.left() ? " left" : " right"))
+        .containsExactly("corn left", "corn right", "soybean left", "soybean right");
+    assertThat(forecast.sides())
+        .allSatisfy(side -> assertThat(side.light().relativeAbsorbed()).isGreaterThan(1.05));
+    assertThat(forecast.sides().get(1).light().relativeAbsorbed())
+        .isGreaterThan(forecast.sides().get(0).light().relativeAbsorbed() + 0.05);
+    assertThat(forecast.table()).contains("open side of the field");
   }
 
   @Test

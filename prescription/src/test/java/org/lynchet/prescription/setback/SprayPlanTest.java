@@ -55,6 +55,7 @@ class SprayPlanTest {
   void withoutSetbackAllIsSprayed() throws Exception {
     FieldLayout layout = layout(Map.of());
     SprayPlan plan = SprayPlan.of(layout, List.of());
+    assertThat(plan.warnings()).isEmpty();
     assertThat(plan.areas()).isEqualTo(layout.spraying().areas());
     assertThat(plan.setAside()).isEmpty();
   }
@@ -143,5 +144,13 @@ class SprayPlanTest {
     SprayPlan plan = sides(Map.of(Side.EAST, new Length(100, LengthUnit.METRE)));
     assertThat(plan.areas()).isEmpty();
     assertThat(setAside(plan)).isCloseTo(73.152 * 400 - 1, within(0.1));
+    assertThat(plan.warnings())
+        .extracting(Warning::code)
+        .containsOnly(Warning.Code.SETBACK_LEAVES_NOTHING);
+    assertThat(plan.warnings())
+        .extracting(Warning::text)
+        .anyMatch(text -> text.contains("all of corn"))
+        .anyMatch(text -> text.contains("all of soybean"))
+        .hasSize(2);
   }
 }

@@ -25,6 +25,7 @@ import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.quantity.SeedingRate;
+import org.lynchet.prescription.spraying.SprayPass;
 import org.lynchet.prescription.zone.CurvedFields;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldData;
@@ -162,6 +163,96 @@ class TaskSetMakerTest {
       // South to north, from where the pass begins to where it ends: 9 decimals, each rounded once
       assertThat(sent.get(0).distance(drawn[0])).isLessThan(3e-9);
       assertThat(sent.get(sent.size() - 1).distance(drawn[drawn.length - 1])).isLessThan(3e-9);
+    }
+  }
+
+  /** Strips of 30 ft: of the 9 sections of 10 ft, 3 are open, the middle ones. */
+  @ParameterizedTest
+  @EnumSource
+  void sprayPassesAreLinesOfTheirSprayerAndCrop(TaskSet.Version version) throws Exception {
+    FieldLayout layout = layout(cornAndSoybean().taskData(version).sprayer(90, 10.0));
+    var lines = TaskSetMaker.of(layout).partFields().get(0).lines();
+    assertThat(layout.spraying().passes()).hasSizeGreaterThan(4);
+    assertThat(lines).hasSize(1 + layout.passes().size() + layout.spraying().passes().size());
+    if (version == TaskSet.Version.V4_3) {
+      assertThat(lines.stream().map(TaskSet.Line::group).distinct())
+          .containsExactly(
+              "AB line", "corn-planter", "bean-planter", "sprayer corn", "sprayer soybean");
+    }
+    for (SprayPass pass : layout.spraying().passes()) {
+      TaskSet.Line line = sprayLine(lines, pass);
+      assertThat(line.name()).endsWith("spray " + pass.number() + " open 4-6");
+      assertThat(line.kind()).isEqualTo(Kind.AB);
+      assertThat(line.spacingMillimetres()).isEqualTo(9144);
+      Coordinate[] drawn = pass.line().getCoordinates();
+      // The AB line runs north; 9 decimals, each rounded once.
+      assertThat(line.points()).hasSize(2);
+      assertThat(line.points().get(0).y).isLessThan(line.points().get(1).y);
+      assertThat(line.points().get(0).distance(drawn[0])).isLessThan(3e-9);
+      assertThat(line.points().get(1).distance(drawn[drawn.length - 1])).isLessThan(3e-9);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void alongACurveSprayPassesAreCurves(TaskSet.Version version) throws Exception {
+    Plan plan = cornAndSoybean().taskData(version).sprayer(90, 10.0).plan();
+    FieldLayout layout = FieldLayout.of(plan, CurvedFields.ring(null));
+    var lines = TaskSetMaker.of(layout).partFields().get(0).lines();
+    assertThat(layout.spraying().passes()).isNotEmpty();
+    for (SprayPass pass : layout.spraying().passes()) {
+      TaskSet.Line line = sprayLine(lines, pass);
+      assertThat(line.kind()).isEqualTo(Kind.CURVE);
+      Coordinate[] drawn = pass.line().getCoordinates();
+      assertThat(line.points().get(0).distance(drawn[0])).isLessThan(3e-9);
+      assertThat(line.points().get(line.points().size() - 1).distance(drawn[drawn.length - 1]))
+          .isLessThan(3e-9);
+    }
+  }
+
+  private static TaskSet.Line sprayLine(List<TaskSet.Line> lines, SprayPass pass) {
+    String group = pass.machine() + " " + pass.crop();
+    String named = group + " .*spray " + pass.number() + " .*";
+    return lines.stream()
+        .filter(line -> (line.group() + " " + line.name()).strip().matches(named))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A boom of one piece is open as a whole; one wider than the strip must stay shut. */
+  @Test
+  void aBoomWithoutSectionsIsOpenOrShut() throws Exception {
+    var open =
+        TaskSetMaker.of(layout(cornAndSoybean().sprayer(30, null))).partFields().get(0).lines();
+    assertThat(open)
+        .filteredOn(line -> line.name().startsWith("spray "))
+        .isNotEmpty()
+        .allMatch(line -> line.name().endsWith(" open 1") && line.spacingMillimetres() == 9144);
+    var shut =
+        TaskSetMaker.of(layout(cornAndSoybean().sprayer(90, null))).partFields().get(0).lines();
+    assertThat(shut)
+        .filteredOn(line -> line.name().startsWith("spray "))
+        .isNotEmpty()
+        .allMatch(line -> line.name().endsWith(" all shut") && line.spacingMillimetres() == 0);
+  }
+
+  /** ISO 11783-10, D.24 and D.25: designators have at most 32 characters. */
+  @ParameterizedTest
+  @EnumSource
+  void linesOfMachinesWithLongNamesCanBeToldApart(TaskSet.Version version) throws Exception {
+    String planter = "the planter with the blue toolbar ";
+    SamplePlans plans = cornAndSoybean().taskData(version).sprayer(90, 10.0);
+    plans
+        .strip(0, new PlannedStrip("corn", planter + "1", 1, SamplePlans.seeding("tall", 9), null))
+        .strip(1, new PlannedStrip("soy", planter + "2", 1, SamplePlans.seeding("bean", 9), null))
+        .rename("corn-planter", planter + "1")
+        .rename("bean-planter", planter + "2");
+    var lines = TaskSetMaker.of(layout(plans)).partFields().get(0).lines();
+    assertThat(lines).allMatch(line -> line.name().length() <= 32 && line.group().length() <= 32);
+    assertThat(lines.stream().map(line -> line.group() + "/" + line.name()))
+        .doesNotHaveDuplicates();
+    if (version == TaskSet.Version.V4_3) {
+      assertThat(lines.stream().map(TaskSet.Line::group).distinct()).hasSize(5);
     }
   }
 

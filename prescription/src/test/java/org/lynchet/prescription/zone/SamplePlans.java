@@ -79,6 +79,7 @@ public final class SamplePlans {
   private PlannedBudget budget = PlannedBudget.NONE;
   private PlannedSetback setback = PlannedSetback.NONE;
   private TerminalLimits limits = TerminalLimits.NONE;
+  private @Nullable Position entrance;
 
   /** Corn in 12 rows of 30 in and soybean in 24 rows of 15 in: strips of 30 ft, 9.144 m. */
   public static SamplePlans cornAndSoybean() {
@@ -132,6 +133,17 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Gives a planter another name. */
+  public SamplePlans rename(String planter, String name) {
+    if (machines.remove(planter) instanceof Planter old) {
+      machines.put(
+          name,
+          new Planter(
+              name, old.rows(), old.rowSpacing(), old.hoppers(), old.rateLimits(), old.handling()));
+    }
+    return this;
+  }
+
   /** Writes these formats only. */
   public SamplePlans formats(Format... these) {
     formats = List.of(these);
@@ -181,6 +193,12 @@ public final class SamplePlans {
             List.of(),
             null,
             Handling.SPRAYER));
+    return this;
+  }
+
+  /** Adds a machine, or takes it in place of the one of its name. */
+  public SamplePlans machine(Machine machine) {
+    machines.put(machine.name(), machine);
     return this;
   }
 
@@ -259,6 +277,13 @@ public final class SamplePlans {
     return this;
   }
 
+  /** Enters from the road at a place, drawn in metres. */
+  public SamplePlans entrance(double offset, double along) {
+    Coordinate place = FRAME.toLonLat(offset, along);
+    entrance = new Position(place.x, place.y);
+    return this;
+  }
+
   /** Keeps a setback. */
   public SamplePlans setback(PlannedSetback distances) {
     setback = distances;
@@ -270,7 +295,7 @@ public final class SamplePlans {
     return new Plan(
         "sample.yaml",
         null,
-        new PlannedField("Sample", "sample.geojson", zoneMap, minimumPiece, false),
+        new PlannedField("Sample", "sample.geojson", zoneMap, minimumPiece, false, null, entrance),
         new PlannedGuidance(new ThroughPoint(A, 0), abLineIs, placement),
         machines,
         headland,
