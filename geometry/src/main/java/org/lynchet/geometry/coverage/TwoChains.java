@@ -68,12 +68,23 @@ final class TwoChains {
     }
     int leftmost = 0;
     int rightmost = 0;
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < size; i++) {
-      x[i] = vertices.first(place, ring[i]);
-      y[i] = vertices.second(place, ring[i]);
-      across[i] = (x[i] - firstOrigin) * firstShare + (y[i] - secondOrigin) * secondShare;
-      leftmost = isBefore(i, leftmost) ? i : leftmost;
-      rightmost = isBefore(rightmost, i) ? i : rightmost;
+      double first = vertices.first(place, ring[i]);
+      double second = vertices.second(place, ring[i]);
+      double at = (first - firstOrigin) * firstShare + (second - secondOrigin) * secondShare;
+      x[i] = first;
+      y[i] = second;
+      across[i] = at;
+      if (least - at > close || (at == least && isBefore(i, leftmost))) {
+        leftmost = i;
+        least = at;
+      }
+      if (at - greatest > close || (at == greatest && isBefore(rightmost, i))) {
+        rightmost = i;
+        greatest = at;
+      }
     }
     return areApart(leftmost, rightmost);
   }

@@ -2,6 +2,7 @@ package org.lynchet.geometry.strip;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
@@ -18,43 +19,57 @@ public final class Bands implements Serializable {
   private final ArrayList<Band> bands;
   private final double[] cuts;
 
-  private Bands(List<Double> leftEdges, List<Band> bands) {
-    this.bands = new ArrayList<>(bands);
-    this.cuts = new double[Math.max(0, leftEdges.size() - 1)];
-    for (int i = 0; i < cuts.length; i++) {
-      cuts[i] = leftEdges.get(i + 1);
+  /** The bands found so far, each with its left edge. */
+  private static final class Found {
+    private final ArrayList<Band> bands = new ArrayList<>();
+    private double[] leftEdges = new double[64];
+
+    void add(Band band, double leftMetres) {
+      if (bands.size() == leftEdges.length) {
+        leftEdges = Arrays.copyOf(leftEdges, 2 * leftEdges.length);
+      }
+      leftEdges[bands.size()] = leftMetres;
+      bands.add(band);
     }
+
+    /** There is no cut at the left edge of the first. */
+    Bands done() {
+      double[] cuts =
+          bands.isEmpty() ? new double[0] : Arrays.copyOfRange(leftEdges, 1, bands.size());
+      return new Bands(bands, cuts);
+    }
+  }
+
+  private Bands(ArrayList<Band> bands, double[] cuts) {
+    this.bands = bands;
+    this.cuts = cuts;
   }
 
   static Bands of(List<Strip> strips, Set<Integer> passesApart) {
-    List<Double> leftEdges = new ArrayList<>();
-    List<Band> bands = new ArrayList<>();
+    Found found = new Found();
     for (Strip strip : strips) {
-      addBands(strip, passesApart, leftEdges, bands);
+      addBands(strip, passesApart, found);
     }
-    return new Bands(leftEdges, bands);
+    return found.done();
   }
 
   static Bands ofPasses(List<Strip> strips, IntPredicate isApart) {
-    List<Double> leftEdges = new ArrayList<>();
-    List<Band> bands = new ArrayList<>();
+    Found found = new Found();
     boolean goesOn = false;
     for (Strip strip : strips) {
       for (Pass pass : strip.passes()) {
         boolean apart = isApart.test(pass.number());
         if (apart || !goesOn) {
-          leftEdges.add(pass.leftMetres());
-          bands.add(new Band(strip.number(), false, apart ? pass.number() : 0));
+          found.add(new Band(strip.number(), false, apart ? pass.number() : 0), pass.leftMetres());
         }
         goesOn = !apart;
       }
     }
-    return new Bands(leftEdges, bands);
+    return found.done();
   }
 
   /** Counts in rows, so that a border edge on a pass edge is one cut and not two. */
-  private static void addBands(
-      Strip strip, Set<Integer> passesApart, List<Double> leftEdges, List<Band> bands) {
+  private static void addBands(Strip strip, Set<Integer> passesApart, Found found) {
     Pass first = strip.passes().get(0);
     int rowsPerPass = first.rows();
     int rows = rowsPerPass * strip.passes().size();
@@ -82,8 +97,8 @@ public final class Bands implements Serializable {
     for (int row = 0; row >= 0; row = cutRows.nextSetBit(row + 1)) {
       int pass = first.number() + row / rowsPerPass;
       boolean apart = onePass || passesApart.contains(pass);
-      leftEdges.add(leftOfRow[row]);
-      bands.add(new Band(strip.number(), row < borderLeft || row >= borderRight, apart ? pass : 0));
+      boolean border = row < borderLeft || row >= borderRight;
+      found.add(new Band(strip.number(), border, apart ? pass : 0), leftOfRow[row]);
     }
   }
 

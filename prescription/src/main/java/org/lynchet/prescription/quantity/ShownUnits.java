@@ -1,5 +1,7 @@
 package org.lynchet.prescription.quantity;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Prints areas and lengths in the units that go with a plan's rates. */
@@ -25,17 +27,17 @@ public enum ShownUnits {
     if (this == METRIC) {
       double size = Math.abs(squareMetres);
       return size < HECTARE
-          ? text(size < 10 ? "%.2f" : "%.0f", squareMetres, AreaUnit.SQUARE_METRE.symbol())
-          : text("%.2f", squareMetres / HECTARE, AreaUnit.HECTARE.symbol());
+          ? text(size < 10 ? 2 : 0, squareMetres, AreaUnit.SQUARE_METRE.symbol())
+          : text(2, squareMetres / HECTARE, AreaUnit.HECTARE.symbol());
     }
     double acres = squareMetres / AreaUnit.ACRE.squareMetres();
-    return text(Math.abs(acres) < SMALL_ACRES ? "%.4f" : "%.2f", acres, AreaUnit.ACRE.symbol());
+    return text(Math.abs(acres) < SMALL_ACRES ? 4 : 2, acres, AreaUnit.ACRE.symbol());
   }
 
   /** A length as text with two decimals, such as {@code 30.00 ft}. */
   public String length(double metres) {
     LengthUnit unit = this == METRIC ? LengthUnit.METRE : LengthUnit.FOOT;
-    return text("%.2f", metres / unit.metres(), unit.symbol());
+    return text(2, metres / unit.metres(), unit.symbol());
   }
 
   /**
@@ -82,7 +84,10 @@ public enum ShownUnits {
     return String.format(Locale.ROOT, form, value).replaceAll("\\.?0+$", "") + " " + symbol;
   }
 
-  private static String text(String form, double value, String symbol) {
-    return String.format(Locale.ROOT, form + " %s", value, symbol);
+  /** Rounds halves up, as a format string does, and much faster than that. */
+  private static String text(int decimals, double value, String symbol) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+        + " "
+        + symbol;
   }
 }

@@ -1,6 +1,7 @@
 package org.lynchet.prescription.zone;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -56,14 +57,14 @@ final class LayoutMaker {
     Set<Integer> partialPasses = partial.numbers();
     List<DrivenPass> passes =
         new DeferredList<>(() -> drivenPasses(division, regions, strips, partialPasses));
-    Spraying spraying =
-        Spraying.of(plan, field.guidance(), division::byWaterways, strips.strips());
+    Spraying spraying = Spraying.of(plan, field.guidance(), division::byWaterways, strips.strips());
     warnAboutPartial(partial);
 
     Bands bands = strips.bands(partialPasses);
     SmallCellsJoined joined =
         Coverage.cut(regions, field.guidance(), bands.cutsMetres())
-            .joinSmall(plan.field().minimumPiece().squareMetres(), cell -> CellPlace.strip(bands, cell));
+            .joinSmall(
+                plan.field().minimumPiece().squareMetres(), cell -> CellPlace.strip(bands, cell));
     Coverage rounded = joined.coverage().rounded();
     Set<Integer> partialCells = partial.cellsIn(rounded, field.guidance(), bands);
     List<Zone> zones =
@@ -96,10 +97,7 @@ final class LayoutMaker {
     Bands bands = strips.passBands();
     List<Piece> pieces =
         Coverage.pieces(
-            driven,
-            field.guidance(),
-            bands.cutsMetres(),
-            cell -> CellPlace.pass(bands, cell));
+            driven, field.guidance(), bands.cutsMetres(), cell -> CellPlace.pass(bands, cell));
     return new PassLines(plan, field.guidance(), planted, pieces, partialPasses)
         .of(strips.strips());
   }
@@ -242,7 +240,8 @@ final class LayoutMaker {
   }
 
   private void warnAboutUnplanted(List<Zone> zones) {
-    Set<String> planted = zones.stream().map(Zone::crop).collect(Collectors.toSet());
+    Set<String> planted = new HashSet<>();
+    zones.forEach(zone -> planted.add(zone.crop()));
     plan.strips().stream()
         .map(strip -> strip.crop())
         .distinct()

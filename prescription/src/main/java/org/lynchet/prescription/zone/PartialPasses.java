@@ -44,8 +44,7 @@ final class PartialPasses {
     boolean[] mayEnd = inside.mayEnd(strips.passBands().cutsMetres(), NEAR_EDGE);
     Bands bands = strips.passBands(pass -> mayEnd[pass - 1]);
     pieces =
-        Coverage.pieces(
-                regions, guidance, bands.cutsMetres(), cell -> CellPlace.pass(bands, cell))
+        Coverage.pieces(regions, guidance, bands.cutsMetres(), cell -> CellPlace.pass(bands, cell))
             .stream()
             .filter(this::isPartial)
             .toList();
