@@ -40,8 +40,8 @@ public final class Bands implements Serializable {
     }
   }
 
-  private Bands(ArrayList<Band> bands, double[] cuts) {
-    this.bands = bands;
+  private Bands(List<Band> bands, double[] cuts) {
+    this.bands = new ArrayList<>(bands);
     this.cuts = cuts;
   }
 
