@@ -5,7 +5,7 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Draws the AB line: over the field and a little beyond it, with A where passes begin, and an arrow
- * to B.
+ * to B. Where a pass number stands between A and the field, the line begins at the field.
  *
  * <p>The letters mark the ends of what is drawn; the line that machines steer by has no ends.
  */
@@ -18,6 +18,11 @@ final class AbLineMarks implements GuidanceMarks {
   private static final double ARROW = 9;
   private static final double WIDTH = 1.5;
   private static final double CASING = 3.5;
+
+  /** Room between a letter and other labels, in points. */
+  private static final double GAP = 1.5;
+
+  private static final double TAIL_ROOM = CASING + 2 * GAP;
   private static final double STEP = 2;
   private static final int MOST_STEPS = 40;
 
@@ -56,9 +61,10 @@ final class AbLineMarks implements GuidanceMarks {
     double tip = reach.to() + (ARROW + 5) * metresPerPoint;
     double a = freePlace(plane, labels, reach.from() - half - 2 * metresPerPoint, -metresPerPoint);
     double b = freePlace(plane, labels, tip + half + metresPerPoint, metresPerPoint);
+    double from = isTailFree(plane, labels, a + half, reach.from()) ? a + half : reach.from();
     Outline line = Outline.lines();
     Coordinate base = plane.fromOffset(0, tip - ARROW * metresPerPoint);
-    line.add(List.of(plane.fromOffset(0, a + half), base));
+    line.add(List.of(plane.fromOffset(0, from), base));
     Outline head = Outline.rings();
     double wing = 0.38 * ARROW * metresPerPoint;
     head.add(
@@ -85,13 +91,25 @@ final class AbLineMarks implements GuidanceMarks {
     for (int i = 0; i < MOST_STEPS; i++) {
       Coordinate centre = plane.fromOffset(0, along);
       Box box = Box.around(centre.x, centre.y, LETTER, LETTER);
-      if (labels.isFree(box)) {
+      if (labels.isFree(box.shrunk(-GAP, -GAP))) {
         labels.take(box);
         return along;
       }
       along += STEP * point;
     }
     return start;
+  }
+
+  /** Whether the line meets no label between its letter and the field; if not it has no tail. */
+  private static boolean isTailFree(MapPlane plane, Labels labels, double from, double to) {
+    double step = STEP / plane.pointsPerMetre();
+    for (double along = from + step; along < to; along += step) {
+      Coordinate at = plane.fromOffset(0, along);
+      if (!labels.isFree(Box.around(at.x, at.y, TAIL_ROOM, TAIL_ROOM))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The line as a sign for the legend. */

@@ -5,7 +5,10 @@ import java.util.List;
 import org.lynchet.prescription.zone.Zone;
 
 /**
- * Makes the looks of zones: border rows have lines at 45 degrees to the rows, headland has dots.
+ * Makes the looks of zones: headland has dots; border rows and centres of the first four crops have
+ * marks of their own, so that they tell apart in black and white. Border rows have lines at 45
+ * degrees to the rows, lines crossed at that angle, broad lines, or a grid; centres of the first
+ * two crops, the pale and the dark one, are plain, the third has few dots, the fourth a wide grid.
  *
  * <p>A second product or rate of one kind has lines across the rows, a third closer ones; a fifth
  * crop takes the first one's colours with broad lines over them, and so on.
@@ -36,15 +39,38 @@ final class Looks {
     if (round / 2 % 2 == 1) {
       hatches.add(Hatch.lines(alongRows() + 120, 9, 2.5, broad));
     }
-    if (kind == Zone.Kind.BORDER) {
-      hatches.add(Hatch.lines(alongRows() + 45, 3.2, 0.55, ink));
-    } else if (kind == Zone.Kind.HEADLAND) {
-      hatches.add(Hatch.dots(alongRows() + 45, 3.6, 1.1, ink));
-    }
+    hatches.addAll(
+        switch (kind) {
+          case CENTRE -> centre(crop % Palette.CROPS, ink);
+          case BORDER -> border(crop % Palette.CROPS, ink);
+          case HEADLAND -> List.of(Hatch.dots(alongRows() + 45, 3.6, 1.1, ink));
+        });
     if (variant > 0) {
       hatches.add(Hatch.lines(alongRows() + 90, variant == 1 ? 5 : 2.2, 0.4, ink));
     }
     return new Look(fill, hatches);
+  }
+
+  private List<Hatch> centre(int crop, int ink) {
+    return switch (crop) {
+      case 2 -> List.of(Hatch.dots(alongRows(), 6.5, 1.2, ink));
+      case 3 -> grid(alongRows() + 22.5, 7, 0.4, ink);
+      default -> List.of();
+    };
+  }
+
+  private List<Hatch> border(int crop, int ink) {
+    return switch (crop) {
+      case 0 -> List.of(Hatch.lines(alongRows() + 45, 3.2, 0.55, ink));
+      case 1 -> grid(alongRows() + 45, 3.8, 0.6, ink);
+      case 2 -> List.of(Hatch.lines(alongRows() + 22.5, 5, 1.6, ink));
+      default -> grid(alongRows(), 4.4, 0.6, ink);
+    };
+  }
+
+  private static List<Hatch> grid(double angle, double spacing, double width, int ink) {
+    return List.of(
+        Hatch.lines(angle, spacing, width, ink), Hatch.lines(angle + 90, spacing, width, ink));
   }
 
   /** What lies over the look of a zone in a partial pass: lines the other way, dark on light. */

@@ -77,6 +77,24 @@ final class Outline {
     return parts.isEmpty();
   }
 
+  /**
+   * How wide rings that are long are on average, in points: twice their area over their length; 0
+   * if there are none.
+   */
+  double meanWidth() {
+    double area = 0;
+    double length = 0;
+    for (List<Coordinate> ring : parts) {
+      Coordinate before = ring.get(ring.size() - 1);
+      for (Coordinate at : ring) {
+        area += (before.x * at.y - at.x * before.y) / 2;
+        length += before.distance(at);
+        before = at;
+      }
+    }
+    return length > 0 ? 2 * Math.abs(area) / length : 0;
+  }
+
   private static List<Coordinate> points(double[] xy) {
     List<Coordinate> points = new ArrayList<>();
     for (int i = 0; i < xy.length; i += 2) {

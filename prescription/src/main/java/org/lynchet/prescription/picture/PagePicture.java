@@ -14,10 +14,10 @@ import org.lynchet.prescription.zone.FieldLayout;
 public final class PagePicture {
   private PagePicture() {}
 
-  /** The map of a layout, with its legend. */
+  /** The map of a layout, with its legend beside it. */
   public static String map(FieldLayout layout) {
-    return SvgWriter.inline(
-        new SceneMaker(layout).make(), "map", new Box(0, 0, Scene.WIDTH, Scene.HEIGHT));
+    PageMap map = PageMap.of(layout);
+    return SvgWriter.inline(map.scene(), "map", map.view());
   }
 
   /** Light of each row: bars are absorbed light, short lines incident light. */

@@ -2,13 +2,8 @@ package org.lynchet.prescription.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
-import org.lynchet.geometry.guidance.Curve;
 import org.lynchet.prescription.driving.Driving;
-import org.lynchet.prescription.plan.PlannedStrip;
-import org.lynchet.prescription.quantity.Count;
-import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 
 /** Draws a field laid out on a page of its own: title, map, legend and loading charts. */
@@ -18,6 +13,7 @@ final class SceneMaker {
   private static final double SIZE = 10;
 
   private final FieldLayout layout;
+  private final MapWords words;
   private final UnitSystem units;
   private final Entries entries;
   private final FieldEdge edge;
@@ -30,6 +26,7 @@ final class SceneMaker {
   SceneMaker(FieldLayout layout) {
     this.layout = layout;
     this.units = UnitSystem.of(layout);
+    this.words = new MapWords(layout, units);
     this.entries = Entries.of(layout);
     this.edge = FieldEdge.of(layout.boundary(), layout.frame());
     this.line = GuidanceMarks.of(layout);
@@ -60,59 +57,19 @@ final class SceneMaker {
                     page.legend().top(),
                     page.legendColumns(),
                     Page.COLUMN_GAP)));
-    return new Scene(name() + ": map of the plan", description(), layers);
-  }
-
-  private String name() {
-    return SafeText.of(layout.plan().field().name()).strip();
-  }
-
-  private String facts() {
-    return String.format(
-        Locale.ROOT,
-        "%s \u00b7 %s \u00b7 %s \u00b7 %s",
-        heading(),
-        units.area(layout.areaSquareMetres(), layout.areaSquareMetres()),
-        Count.of(layout.passes().stream().mapToInt(DrivenPass::strip).distinct().count(), "strip"),
-        Count.of(layout.passes().size(), "pass"));
-  }
-
-  private String heading() {
-    if (layout.guidance() instanceof Curve curve) {
-      return String.format(
-          Locale.ROOT,
-          "curve, headings %.0f\u00b0 to %.0f\u00b0",
-          curve.directions().firstHeadingDegrees(),
-          curve.directions().lastHeadingDegrees());
-    }
-    return String.format(Locale.ROOT, "heading %.1f\u00b0", layout.frame().headingDegrees());
-  }
-
-  private String description() {
-    List<String> crops =
-        layout.plan().strips().stream()
-            .map(PlannedStrip::crop)
-            .distinct()
-            .map(SafeText::of)
-            .toList();
-    return "The field "
-        + name()
-        + " seen from above, north up, with strips of "
-        + String.join(" and ", crops)
-        + ": "
-        + facts()
-        + ".";
+    return words.scene(layers);
   }
 
   private List<Mark> title() {
     double room = page.map().width();
     double top = Page.MARGIN;
-    boolean fits = TextWidth.of(name(), TITLE_SIZE, true) <= room;
+    boolean fits = TextWidth.of(words.name(), TITLE_SIZE, true) <= room;
     double size = fits ? TITLE_SIZE : SMALL_TITLE_SIZE;
     return List.of(
-        Mark.Text.left(TextWidth.cut(name(), room, size, true), Page.MARGIN, top + 17, size)
+        Mark.Text.left(TextWidth.cut(words.name(), room, size, true), Page.MARGIN, top + 17, size)
             .inBold(),
-        Mark.Text.left(TextWidth.cut(facts(), room, SIZE, false), Page.MARGIN, top + 34, SIZE));
+        Mark.Text.left(
+            TextWidth.cut(words.facts(), room, SIZE, false), Page.MARGIN, top + 34, SIZE));
   }
 
   private List<Mark> loading() {

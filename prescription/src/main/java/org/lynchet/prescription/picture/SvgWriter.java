@@ -58,7 +58,12 @@ final class SvgWriter {
     element("title", scene.title());
     element("desc", scene.description());
     addPatterns(scene);
-    svg.append("<rect width=\"792\" height=\"594\" fill=\"#ffffff\"/>\n");
+    svg.append(
+        String.format(
+            Locale.ROOT,
+            "<rect width=\"%.0f\" height=\"%.0f\" fill=\"#ffffff\"/>\n",
+            view.right(),
+            view.bottom()));
     for (Scene.Layer layer : scene.layers()) {
       if (!layer.marks().isEmpty()) {
         svg.append("<g id=\"").append(prefix).append(layer.id()).append("\">\n");

@@ -7,10 +7,16 @@ import java.util.Map;
 import java.util.OptionalInt;
 import org.lynchet.prescription.zone.Zone;
 
-/** Draws the zones: one area for all that look alike. */
+/**
+ * Draws the zones: one area for all that look alike. Where they are narrower than the marks of a
+ * look are apart, the marks are left out: they would hide the colour.
+ */
 final class ZoneMarks {
   /** Covers the hairline that anti-aliasing leaves between neighbours. */
   private static final double SEAM = 0.3;
+
+  /** The seam is no more than this share of a zone's width. */
+  private static final double SEAM_SHARE = 0.1;
 
   private ZoneMarks() {}
 
@@ -23,10 +29,16 @@ final class ZoneMarks {
     List<Mark> marks = new ArrayList<>();
     outlines.forEach(
         (look, outline) -> {
-          marks.add(new Mark.Line(outline, look.fill(), SEAM, 0));
-          marks.add(Mark.Area.of(outline, look));
+          double width = outline.meanWidth();
+          marks.add(new Mark.Line(outline, look.fill(), Math.min(SEAM, SEAM_SHARE * width), 0));
+          marks.add(Mark.Area.of(outline, plainWhereNarrow(look, width)));
         });
     return marks;
+  }
+
+  private static Look plainWhereNarrow(Look look, double width) {
+    return new Look(
+        look.fill(), look.hatches().stream().filter(hatch -> hatch.spacing() <= width).toList());
   }
 
   /** What lies over zones in partial passes. */
