@@ -52,6 +52,21 @@ class ReportIT {
   @ParameterizedTest
   @ValueSource(strings = {"letter", "A4"})
   void printsOnTwoSheets(String paper) throws Exception {
+    assertThat(sheets(paper)).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"letter", "A4"})
+  void printsThreeCropsOnTwoSheets(String paper) throws Exception {
+    ComparedExample.addThirdCropTo(folder);
+    String[] words = ComparedExample.words("--report", "page.html", "--force");
+    Program.jar().run(folder, words).outOrThrow();
+    assertThat(Files.readString(folder.resolve("page.html"))).contains("12 rows sorghum 30 ft");
+    assertThat(sheets(paper)).isEqualTo(2);
+  }
+
+  /** How many sheets of a paper the page is printed on. */
+  private long sheets(String paper) throws Exception {
     String text = Files.readString(folder.resolve("page.html"));
     Path page = folder.resolve(paper + ".html");
     Files.writeString(page, text.replace("@page {", "@page { size: " + paper + ";"));
@@ -59,27 +74,42 @@ class ReportIT {
     chromium(page, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
     assertThat(pdf).isNotEmptyFile();
     String bytes = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-    assertThat(PAGE_OF_PDF.matcher(bytes).results()).hasSize(2);
+    return PAGE_OF_PDF.matcher(bytes).results().count();
   }
 
   /** A frame of 390 px is as wide as a phone; a script beside the page measures it. */
   @ParameterizedTest
-  @ValueSource(ints = {320, 390, 1200})
-  void doesNotScrollSideways(int width) throws Exception {
+  @ValueSource(ints = {320, 360, 390, 400, 1200})
+  void neitherScrollsSidewaysNorBreaksAWordOfAHeading(int width) throws Exception {
     Path frame = folder.resolve("frame.html");
     Files.writeString(
         frame,
         """
         <!DOCTYPE html><body><iframe id="f" src="page.html" style="width:%dpx"></iframe>
         <script>onload = () => {
-          const root = document.getElementById("f").contentDocument.documentElement;
-          document.title = "wide " + root.scrollWidth + " of " + root.clientWidth;
+          const page = document.getElementById("f").contentDocument;
+          const root = page.documentElement;
+          const broken = [];
+          for (const heading of page.querySelectorAll("h1, h2, h3, thead th")) {
+            const text = heading.firstChild;
+            for (const word of text.data.matchAll(/[^\\s-]+/g)) {
+              const range = page.createRange();
+              range.setStart(text, word.index);
+              range.setEnd(text, word.index + word[0].length);
+              if (range.getClientRects().length > 1) broken.push(word[0]);
+            }
+          }
+          document.title =
+            "wide " + root.scrollWidth + " of " + root.clientWidth + " broken:" + broken.join();
         }</script>
         """
             .formatted(width));
     Run run = chromium(frame, "--dump-dom");
-    var found = Pattern.compile("<title>wide (\\d+) of (\\d+)").matcher(run.outOrThrow());
+    var found =
+        Pattern.compile("<title>wide (\\d+) of (\\d+) broken:(.*)</title>")
+            .matcher(run.outOrThrow());
     assertThat(found.find()).as(run.toString()).isTrue();
     assertThat(found.group(1)).isEqualTo(found.group(2));
+    assertThat(found.group(3)).isEmpty();
   }
 }

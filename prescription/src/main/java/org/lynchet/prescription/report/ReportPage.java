@@ -85,14 +85,16 @@ public final class ReportPage {
 
   private void charts() {
     html.open("section", "class", "charts");
-    html.element("h2", "Light and yield by row of rank 1: " + bestWords());
-    if (Verdict.isBlocks(comparison)) {
-      html.element(
-          "p",
-          "What follows is of rank 1, although blocks are forecast to do as well or better.",
-          "class",
-          "note");
-    }
+    html.element("h2", "Light and yield by row of rank 1");
+    html.element(
+        "p",
+        "What follows is of rank 1: "
+            + bestWords()
+            + (Verdict.isBlocks(comparison)
+                ? "; although blocks are forecast to do as well or better."
+                : "."),
+        "class",
+        "note");
     html.open("div", "class", "pair");
     figure(
         PagePicture.light(best.light()),

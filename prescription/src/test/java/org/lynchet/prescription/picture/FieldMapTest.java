@@ -117,6 +117,44 @@ class FieldMapTest {
   }
 
   @Test
+  void theAbLineBeginsAtTheFieldWhereANumberStandsBeforeIt() throws Exception {
+    DrawnSvg svg =
+        DrawnSvg.of(
+            FieldMap.of(
+                SampleLayouts.sample()
+                    .on("POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))")
+                    .withoutHeadland()
+                    .layout()));
+    // Northward from pass 1: its number, and below it the letter A, stand under the line's south
+    // end.
+    double number =
+        Double.parseDouble(svg.elements("pass-numbers", "text").get(0).getAttribute("y"));
+    double letter = Double.parseDouble(svg.elements("ab-line", "text").get(0).getAttribute("y"));
+    double start = DrawnSvg.numbers(svg.elements("ab-line", "path").get(0))[1];
+    assertThat(svg.texts("pass-numbers")).first().isEqualTo("1");
+    assertThat(start).isLessThan(number - 8 * TextWidth.DIGIT_HEIGHT);
+    assertThat(number).isLessThan(letter - 12 * TextWidth.DIGIT_HEIGHT);
+  }
+
+  @Test
+  void bandsThatAreNarrowerThanTheirMarksAreApartArePlain() throws Exception {
+    List<PlannedStrip> strips =
+        List.of(
+            SampleLayouts.strip("corn", "tall-108", 34000, 4),
+            SampleLayouts.strip("soybean", "bean-2.4", 140000, 0));
+    assertThat(hatched("POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))", strips)).isPositive();
+    assertThat(hatched("POLYGON((0 0, 3200 0, 3200 2000, 0 2000, 0 0))", strips)).isZero();
+  }
+
+  /** How many areas of zones have marks over their colour. */
+  private static long hatched(String field, List<PlannedStrip> strips) throws Exception {
+    SampleLayouts sample = SampleLayouts.sample().on(field).withoutHeadland().withStrips(strips);
+    return DrawnSvg.of(FieldMap.of(sample.layout())).elements("zones", "path").stream()
+        .filter(path -> path.getAttribute("fill").startsWith("url("))
+        .count();
+  }
+
+  @Test
   void saysWhereAnAbLineIsThatIsTooFarToDraw() throws Exception {
     DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().heading(-900, 0, 0).layout()));
     assertThat(svg.texts("ab-line")).isEmpty();

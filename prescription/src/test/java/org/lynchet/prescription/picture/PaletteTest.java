@@ -110,6 +110,35 @@ class PaletteTest {
     }
   }
 
+  /** A sample of the legend is large enough for its marks to show; 25 is a quarter of the scale. */
+  @Test
+  void centresAndBordersOfAnyTwoCropsTellApartInBlackAndWhite() {
+    Looks looks = new Looks(90);
+    List<Look> all = new ArrayList<>();
+    for (int crop = 0; crop < Palette.CROPS; crop++) {
+      all.add(looks.look(crop, Zone.Kind.CENTRE, 0));
+      all.add(looks.look(crop, Zone.Kind.BORDER, 0));
+    }
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        double one = lab(all.get(i).fill(), "normal")[0];
+        double other = lab(all.get(j).fill(), "normal")[0];
+        boolean sameMarks = marks(all.get(i)).equals(marks(all.get(j)));
+        assertThat(!sameMarks || Math.abs(one - other) >= 25).as(i + " and " + j).isTrue();
+      }
+    }
+  }
+
+  /** The marks of a look in one ink. */
+  private static List<Hatch> marks(Look look) {
+    return look.hatches().stream()
+        .map(
+            hatch ->
+                new Hatch(
+                    hatch.dots(), hatch.angleDegrees(), hatch.spacing(), hatch.width(), Scene.INK))
+        .toList();
+  }
+
   @Test
   void theInkStandsOutFromEveryFill() {
     for (int fill : fills(Palette.CROPS)) {
