@@ -9,6 +9,9 @@ import java.util.function.IntPredicate;
 /**
  * Strings edges together into chains that begin and end where other than two edges meet, so that
  * what goes on along a line is handled once and not edge by edge.
+ *
+ * <p>Edges that dangle, such as the ends of cuts outside the field, bound nothing and are left out,
+ * and so are those that dangle then.
  */
 final class Chains {
   private static final int NONE = -1;
@@ -41,6 +44,21 @@ final class Chains {
       next[end] = firstAt[vertex];
       firstAt[vertex] = end;
       degree[vertex]++;
+    }
+    for (int end = 0; end < next.length; end++) {
+      dropDangling(end);
+    }
+  }
+
+  /** Drops an edge of which this is a loose end, and those that become loose by that. */
+  private void dropDangling(int looseEnd) {
+    int end = looseEnd;
+    while (end != NONE && !used[end / 2] && degree[ends.get(end)] == 1) {
+      used[end / 2] = true;
+      degree[ends.get(end)]--;
+      int at = ends.get(end ^ 1);
+      degree[at]--;
+      end = unusedAt(at);
     }
   }
 

@@ -29,6 +29,9 @@ final class ParallelCutter {
   /** A vertex this near to a cut, in metres, is on it: 0.001 mm, the exactness of strip edges. */
   static final double ON_CUT = 1e-6;
 
+  /** Most cuts are crossed twice, by chains that end and chains that begin. */
+  private static final int LIKELY_ON_CUT = 4;
+
   private static final Comparator<Crossing> ALONG_CUT =
       (a, b) ->
           a.region != b.region
@@ -41,7 +44,7 @@ final class ParallelCutter {
   private final EdgeMap crossingsOfEdge = new EdgeMap(8);
 
   /** The vertices of all chains, one chain after the other. */
-  private final VertexList walked = new VertexList();
+  private final VertexList walked;
 
   private final List<Crossing> crossings = new ArrayList<>();
   private final List<Piece> pieces = new ArrayList<>();
@@ -101,6 +104,7 @@ final class ParallelCutter {
     this.vertices = vertices;
     this.regions = regions;
     this.cuts = cuts;
+    this.walked = new VertexList(vertices.size() + LIKELY_ON_CUT * cuts.length + 1);
   }
 
   /**

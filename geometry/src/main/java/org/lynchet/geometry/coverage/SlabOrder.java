@@ -27,7 +27,7 @@ final class SlabOrder {
   static double range(double[] min, double[] max, int size) {
     double greatest = max[0];
     for (int e = 1; e < size; e++) {
-      greatest = Math.max(greatest, max[e]);
+      greatest = max[e] > greatest ? max[e] : greatest;
     }
     return greatest - least(min, size);
   }
@@ -35,7 +35,7 @@ final class SlabOrder {
   private static double least(double[] values, int size) {
     double least = values[0];
     for (int e = 1; e < size; e++) {
-      least = Math.min(least, values[e]);
+      least = values[e] < least ? values[e] : least;
     }
     return least;
   }

@@ -1,13 +1,14 @@
 package org.lynchet.geometry.coverage;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
@@ -28,12 +29,14 @@ final class SmallCells {
 
   /**
    * Shared lengths of each cell that was small at first, by neighbour; the neighbours of others are
-   * never asked for. Cells that were joined to another are gone from it.
+   * never asked for. Cells that were joined to another are gone from them.
    */
-  private final Map<Integer, Map<Integer, Double>> shared = new HashMap<>();
+  private final List<Map<Integer, Double>> shared;
 
   /** The cells that others were joined to, with all that they are made of now, and those others. */
   private final Map<Integer, List<Integer>> members = new HashMap<>();
+
+  private final BitSet withMembers = new BitSet();
 
   private int joined;
   private double joinedArea;
@@ -56,6 +59,7 @@ final class SmallCells {
     this.strips = new int[cells.size()];
     this.areas = new double[cells.size()];
     this.wasSmall = new boolean[cells.size()];
+    this.shared = new ArrayList<>(Collections.nCopies(cells.size(), Map.of()));
     for (int i = 0; i < areas.length; i++) {
       strips[i] = stripOf.applyAsInt(cells.get(i));
       areas[i] = Rings.area(vertices, cells.get(i).rings);
@@ -91,7 +95,7 @@ final class SmallCells {
     Set<Integer> stripsOfSmall = new HashSet<>();
     for (int cell : small) {
       stripsOfSmall.add(strips[cell]);
-      shared.put(cell, new TreeMap<>());
+      shared.set(cell, new TreeMap<>());
       wasSmall[cell] = true;
     }
     boolean[] chosen = new boolean[strips.length];
@@ -112,20 +116,17 @@ final class SmallCells {
 
   private void addShared(int cell, int other, double length) {
     if (wasSmall[cell]) {
-      sharedOf(cell).merge(other, length, Double::sum);
+      shared.get(cell).merge(other, length, Double::sum);
     }
   }
 
-  private Map<Integer, Double> sharedOf(int smallCell) {
-    return Objects.requireNonNull(shared.get(smallCell));
-  }
-
   private List<Integer> membersOf(int cell) {
+    withMembers.set(cell);
     return members.computeIfAbsent(cell, key -> new ArrayList<>(List.of(key)));
   }
 
   private void joinOne(int cell, PriorityQueue<Integer> small) {
-    Map<Integer, Double> neighbours = sharedOf(cell);
+    Map<Integer, Double> neighbours = shared.get(cell);
     if (neighbours.isEmpty()) {
       kept++;
       return;
@@ -147,7 +148,7 @@ final class SmallCells {
     for (Map.Entry<Integer, Double> neighbour : neighbours.entrySet()) {
       int other = neighbour.getKey();
       if (wasSmall[other]) {
-        sharedOf(other).remove(cell);
+        shared.get(other).remove(cell);
       }
       if (other != into) {
         addShared(other, into, neighbour.getValue());
@@ -160,14 +161,13 @@ final class SmallCells {
   }
 
   private List<Cell> rebuild() {
-    List<Cell> result = new ArrayList<>();
+    List<Cell> result = new ArrayList<>(areas.length);
     for (int i = 0; i < areas.length; i++) {
-      List<Integer> joinedHere = members.get(i);
-      if (joinedHere == null) {
+      if (!withMembers.get(i)) {
         result.add(cells.get(i));
-      } else if (!joinedHere.isEmpty()) {
+      } else if (!membersOf(i).isEmpty()) {
         List<int[][]> faces = new ArrayList<>();
-        joinedHere.forEach(member -> faces.add(cells.get(member).rings));
+        membersOf(i).forEach(member -> faces.add(cells.get(member).rings));
         for (int[][] rings : FaceJoiner.join(vertices, Rings.Place.OFFSET, faces)) {
           result.add(cells.get(i).withRings(rings));
         }

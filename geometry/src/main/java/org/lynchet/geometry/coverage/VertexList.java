@@ -4,8 +4,17 @@ import java.util.Arrays;
 
 /** Grows a list of vertices, unboxed. */
 final class VertexList {
-  private int[] vertices = new int[8];
+  private int[] vertices;
   private int size;
+
+  VertexList() {
+    this(8);
+  }
+
+  /** Has room for so many at first, at least one. */
+  VertexList(int expected) {
+    vertices = new int[expected];
+  }
 
   void add(int vertex) {
     if (size == vertices.length) {

@@ -173,10 +173,10 @@ final class Vertices implements Serializable {
     for (int v = 0; v < size; v++) {
       if (Double.isNaN(longitude[v])) {
         many++;
-        minX = Math.min(minX, x[v]);
-        maxX = Math.max(maxX, x[v]);
-        minY = Math.min(minY, y[v]);
-        maxY = Math.max(maxY, y[v]);
+        minX = x[v] < minX ? x[v] : minX;
+        maxX = x[v] > maxX ? x[v] : maxX;
+        minY = y[v] < minY ? y[v] : minY;
+        maxY = y[v] > maxY ? y[v] : maxY;
       }
     }
     return many < MANY ? Optional.empty() : QuickLonLat.over(frame, minX, maxX, minY, maxY);

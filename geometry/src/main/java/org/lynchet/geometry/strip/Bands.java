@@ -3,7 +3,6 @@ package org.lynchet.geometry.strip;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
@@ -70,35 +69,31 @@ public final class Bands implements Serializable {
 
   /** Counts in rows, so that a border edge on a pass edge is one cut and not two. */
   private static void addBands(Strip strip, Set<Integer> passesApart, Found found) {
-    Pass first = strip.passes().get(0);
-    int rowsPerPass = first.rows();
-    int rows = rowsPerPass * strip.passes().size();
+    List<Pass> passes = strip.passes();
+    int rowsPerPass = passes.get(0).rows();
+    double rowSpacing = passes.get(0).rowSpacingMetres();
     int borderLeft = strip.borderRowsLeft();
-    int borderRight = rows - strip.borderRowsRight();
-    double[] leftOfRow = new double[rows + 1];
-    leftOfRow[borderLeft] = strip.leftMetres() + borderLeft * first.rowSpacingMetres();
-    leftOfRow[borderRight] = strip.leftMetres() + borderRight * first.rowSpacingMetres();
-    leftOfRow[0] = strip.leftMetres();
-    BitSet cutRows = new BitSet(rows + 1);
-    cutRows.set(borderLeft);
-    cutRows.set(borderRight);
-    cutRows.set(0);
-    for (Pass pass : strip.passes()) {
-      if (passesApart.contains(pass.number())) {
-        int before = (pass.number() - first.number()) * rowsPerPass;
-        leftOfRow[before] = pass.leftMetres();
-        leftOfRow[before + rowsPerPass] = pass.rightMetres();
-        cutRows.set(before);
-        cutRows.set(before + rowsPerPass);
+    int borderRight = rowsPerPass * passes.size() - strip.borderRowsRight();
+    boolean wasApart = false;
+    for (int p = 0; p < passes.size(); p++) {
+      Pass pass = passes.get(p);
+      boolean isApart = passesApart.contains(pass.number());
+      int inBand = isApart || passes.size() == 1 ? pass.number() : 0;
+      int from = p * rowsPerPass;
+      for (int row = from; row < from + rowsPerPass; row++) {
+        boolean onPassEdge = row == from && (p == 0 || isApart || wasApart);
+        if (onPassEdge || row == borderLeft || row == borderRight) {
+          double left = strip.leftMetres() + row * rowSpacing;
+          if (onPassEdge && isApart) {
+            left = pass.leftMetres();
+          } else if (onPassEdge && wasApart) {
+            left = passes.get(p - 1).rightMetres();
+          }
+          boolean border = row < borderLeft || row >= borderRight;
+          found.add(new Band(strip.number(), border, inBand), left);
+        }
       }
-    }
-    cutRows.clear(rows);
-    boolean onePass = strip.passes().size() == 1;
-    for (int row = 0; row >= 0; row = cutRows.nextSetBit(row + 1)) {
-      int pass = first.number() + row / rowsPerPass;
-      boolean apart = onePass || passesApart.contains(pass);
-      boolean border = row < borderLeft || row >= borderRight;
-      found.add(new Band(strip.number(), border, apart ? pass : 0), leftOfRow[row]);
+      wasApart = isApart;
     }
   }
 

@@ -63,11 +63,19 @@ class FaceTracerTest {
   }
 
   @Test
+  void whatDanglesBoundsNothing() {
+    assertThat(areas(square(0, 0, 4), "0 0, 1 1", "1 1, 2 1", "1 1, 2 2")).containsExactly(16.0);
+    assertThat(areas(square(0, 0, 4), "1 1, 2 2, 3 1")).containsExactly(16.0);
+  }
+
+  @Test
   void aChainWithOneFaceOnBothSidesIsLeftToThePolygonizer() {
-    assertThat(faces(List.of(line(square(0, 0, 4)), line("0 0, 1 1")))).as("dangling").isEmpty();
-    assertThat(faces(List.of(line(square(0, 0, 4)), line("1 1, 2 2")))).as("alone").isEmpty();
     assertThat(faces(List.of(line(square(0, 0, 4)), line(square(8, 0, 4)), line("4 4, 8 4"))))
         .as("bridge")
+        .isEmpty();
+    Coordinate[] nodes = line("0 0, 4 0, 0 4, 1 1").getCoordinates();
+    assertThat(FaceTracer.faces(List.of(new int[] {0, 1, 2, 0}, new int[] {0, 3}), nodes))
+        .as("dangling, not left out before")
         .isEmpty();
   }
 

@@ -1,7 +1,8 @@
 package org.lynchet.prescription.zone;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -66,7 +67,7 @@ final class LayoutMaker {
             .joinSmall(
                 plan.field().minimumPiece().squareMetres(), cell -> CellPlace.strip(bands, cell));
     Coverage rounded = joined.coverage().rounded();
-    Set<Integer> partialCells = partial.cellsIn(rounded, field.guidance(), bands);
+    BitSet partialCells = partial.cellsIn(rounded, field.guidance(), bands);
     List<Zone> zones =
         new ZoneMaker(plan, rates, strips.strips(), bands).zones(rounded, partialCells);
     checkPlanted(zones);
@@ -240,13 +241,13 @@ final class LayoutMaker {
   }
 
   private void warnAboutUnplanted(List<Zone> zones) {
-    Set<String> planted = new HashSet<>();
-    zones.forEach(zone -> planted.add(zone.crop()));
-    plan.strips().stream()
-        .map(strip -> strip.crop())
-        .distinct()
-        .filter(crop -> !planted.contains(crop))
-        .forEach(crop -> warn(Warning.Code.NOTHING_PLANTED, crop + " has no area in this field"));
+    Set<String> unplanted = new LinkedHashSet<>();
+    plan.strips().forEach(strip -> unplanted.add(strip.crop()));
+    for (int i = 0; i < zones.size() && !unplanted.isEmpty(); i++) {
+      unplanted.remove(zones.get(i).crop());
+    }
+    unplanted.forEach(
+        crop -> warn(Warning.Code.NOTHING_PLANTED, crop + " has no area in this field"));
   }
 
   private void warn(Warning.Code code, String text) {

@@ -1,10 +1,10 @@
 package org.lynchet.prescription.zone;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.coverage.Piece;
@@ -30,7 +30,7 @@ final class PartialPasses {
   private final List<Pass> passes;
 
   private final List<Piece> pieces;
-  private final BitSet numbers = new BitSet();
+  private final BitSet partialPasses = new BitSet();
 
   /**
    * Finds them.
@@ -40,7 +40,8 @@ final class PartialPasses {
    * @param strips the strips
    */
   PartialPasses(Regions regions, Section inside, Guidance guidance, StripLayout strips) {
-    passes = strips.strips().stream().flatMap(strip -> strip.passes().stream()).toList();
+    passes = new ArrayList<>();
+    strips.strips().forEach(strip -> passes.addAll(strip.passes()));
     boolean[] mayEnd = inside.mayEnd(strips.passBands().cutsMetres(), NEAR_EDGE);
     Bands bands = strips.passBands(pass -> mayEnd[pass - 1]);
     pieces =
@@ -48,7 +49,7 @@ final class PartialPasses {
             .stream()
             .filter(this::isPartial)
             .toList();
-    pieces.forEach(piece -> numbers.set(piece.group()));
+    pieces.forEach(piece -> partialPasses.set(piece.group()));
   }
 
   private boolean isPartial(Piece piece) {
@@ -63,18 +64,20 @@ final class PartialPasses {
 
   /** Numbers of the passes with such a piece. */
   Set<Integer> numbers() {
-    return numbers.stream().boxed().collect(Collectors.toSet());
+    Set<Integer> numbers = new HashSet<>();
+    pieces.forEach(piece -> numbers.add(piece.group()));
+    return numbers;
   }
 
   /**
    * Indexes of the cells of a coverage that lie in such pieces. Only passes with one are looked at:
    * what is cut, joined and rounded in a pass reaches as far as the pass did.
    */
-  Set<Integer> cellsIn(Coverage coverage, Guidance guidance, Bands bands) {
-    Set<Integer> cells = new HashSet<>();
+  BitSet cellsIn(Coverage coverage, Guidance guidance, Bands bands) {
+    BitSet cells = new BitSet();
     for (Piece piece : coverage.pieces(cell -> partialPassOf(bands, cell), guidance)) {
       if (isPartial(piece)) {
-        cells.addAll(piece.cells());
+        piece.cells().forEach(cells::set);
       }
     }
     return cells;
@@ -82,6 +85,6 @@ final class PartialPasses {
 
   private int partialPassOf(Bands bands, Cell cell) {
     int pass = CellPlace.pass(bands, cell);
-    return pass > 0 && numbers.get(pass) ? pass : -1;
+    return pass > 0 && partialPasses.get(pass) ? pass : -1;
   }
 }

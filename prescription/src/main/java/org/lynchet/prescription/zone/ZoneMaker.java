@@ -2,9 +2,9 @@ package org.lynchet.prescription.zone;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.lynchet.geometry.coverage.Cell;
 import org.lynchet.geometry.coverage.Coverage;
 import org.lynchet.geometry.strip.Band;
@@ -35,11 +35,11 @@ final class ZoneMaker {
    * @param rounded a coverage that was rounded
    * @param partialCells indexes of its cells that lie in partial passes
    */
-  List<Zone> zones(Coverage rounded, Set<Integer> partialCells) {
+  List<Zone> zones(Coverage rounded, BitSet partialCells) {
     List<Cell> cells = rounded.cells();
     List<Zone> zones = new ArrayList<>(cells.size());
     for (int i : plantedByBand(cells)) {
-      zones.add(zone(rounded, cells.get(i), partialCells.contains(i)));
+      zones.add(zone(rounded, cells.get(i), partialCells.get(i)));
     }
     return zones;
   }
