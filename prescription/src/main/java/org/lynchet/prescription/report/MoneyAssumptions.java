@@ -10,6 +10,7 @@ import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.plan.Plan;
 import org.lynchet.prescription.plan.PlannedBudget;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.GrainUnit;
 import org.lynchet.prescription.quantity.Shrink;
 import org.lynchet.prescription.quantity.Spread;
 
@@ -39,13 +40,22 @@ final class MoneyAssumptions {
     String key = "budget.crops." + crop;
     String price =
         NumberWords.spread(market.price()) + " " + currency + "/" + market.unit().symbol();
-    String grown = NumberWords.spread(market.yieldInBlocks()) + " " + market.unit().yieldSymbol();
     all.add(Assumption.ofPlan(crop + ", price", price, key + ".price"));
-    all.add(Assumption.ofPlan(crop + ", yield in blocks", grown, key + ".yield"));
     GrainDelivered grain = market.delivered();
-    if (grain != null) {
+    if (grain == null) {
+      addYield(crop, "", market.yieldInBlocks(), market.unit(), key);
+    } else {
+      addYield(crop, " as delivered", grain.yield(), grain.unit(), key);
       all.add(delivered(crop, grain.shrink(), key));
     }
+  }
+
+  private void addYield(String crop, String when, Spread grown, GrainUnit unit, String key) {
+    all.add(
+        Assumption.ofPlan(
+            crop + ", yield in blocks" + when,
+            NumberWords.spread(grown) + " " + unit.yieldSymbol(),
+            key + ".yield"));
   }
 
   private static Assumption delivered(String crop, Shrink shrink, String key) {

@@ -57,12 +57,12 @@ public final class ReportPage {
     if (budget != null) {
       MoneySection.write(budget, comparison.area(), html);
     }
+    cautions();
     html.open("div", "class", "sheet");
     map();
     seed();
     html.close();
     assumptions();
-    cautions();
     html.close().close().close();
   }
 

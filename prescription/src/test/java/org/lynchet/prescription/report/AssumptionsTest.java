@@ -37,6 +37,8 @@ class AssumptionsTest {
             Assumption.ofPlan(
                 "tall-108, seeds whose plants stand, %",
                 "85.5", "products.tall-108.germination, field-survival"),
+            Assumption.ofPlan(
+                "corn, yield in blocks as delivered", "200 bu/ac", "budget.crops.corn.yield"),
             Assumption.ofPlan("corn, half leaf", "2027-06-20", "forecast.canopies.corn.half-leaf"),
             Assumption.ofPlan(
                 "corn, leaf at maturity", "0.4", "forecast.canopies.corn.leaf-at-maturity"));
