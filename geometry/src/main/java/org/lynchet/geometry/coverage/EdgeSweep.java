@@ -13,15 +13,13 @@ final class EdgeSweep {
 
   private final RingEdges edges;
   private final double[] min;
-  private final double[] max;
   private final SlabOrder order;
 
   private EdgeSweep(RingEdges edges) {
     this.edges = edges;
     boolean alongX = extent(edges, true) > extent(edges, false);
     this.min = edges.min(alongX);
-    this.max = edges.max(alongX);
-    this.order = new SlabOrder(min, max, edges.size());
+    this.order = new SlabOrder(min, edges.max(alongX), edges.size());
   }
 
   /** Whether it is certain that no new edge meets another. */
@@ -34,6 +32,7 @@ final class EdgeSweep {
   }
 
   private boolean sweep() {
+    int[] last = order.last();
     int[] active = new int[edges.size()];
     int count = 0;
     long left = (long) MANY * edges.size();
@@ -43,7 +42,7 @@ final class EdgeSweep {
       left -= count;
       for (int a = 0; a < count; a++) {
         int other = active[a];
-        if (order.slab(max[other]) >= slab) {
+        if (last[other] >= slab) {
           active[still++] = other;
           if ((edges.isNew(edge) || edges.isNew(other)) && edges.meet(edge, other)) {
             return false;

@@ -49,10 +49,14 @@ final class InnerEdge {
   /** How far a place may be from its distance and yet follow the line. */
   private final double astray;
 
+  /** How far off the boundary is looked for. */
+  private final double reach;
+
   private InnerEdge(Geometry boundary, double width) {
     this.boundary = new NearestEdge(boundary);
     this.width = width;
     this.astray = Math.max(ASTRAY * width, LEAST_ASTRAY);
+    this.reach = BEYOND * (width + astray);
   }
 
   /**
@@ -145,7 +149,7 @@ final class InnerEdge {
   }
 
   private void addBetween(Coordinate from, Coordinate to, CoordinateList result) {
-    double length = from.distance(to);
+    double length = distance(from, to);
     if (length < SHORTEST) {
       return;
     }
@@ -153,9 +157,9 @@ final class InnerEdge {
     Coordinate moved = settled(middle);
     // Where the middle is nearer to another side it moves away from both ends: no place for a
     // vertex.
-    boolean halves = Math.max(moved.distance(from), moved.distance(to)) < SHRINKS * length;
+    boolean halves = Math.max(distance(moved, from), distance(moved, to)) < SHRINKS * length;
     if (halves
-        && (moved.distance(middle) > STRAY || strays(from, to, 0.25) || strays(from, to, 0.75))) {
+        && (distance(moved, middle) > STRAY || strays(from, to, 0.25) || strays(from, to, 0.75))) {
       addBetween(from, moved, result);
       result.add(moved, false);
       addBetween(moved, to, result);
@@ -164,8 +168,16 @@ final class InnerEdge {
 
   /** Whether a place on the way from one to another is off the true distance. */
   private boolean strays(Coordinate from, Coordinate to, double t) {
-    Coordinate at = between(from, to, t);
-    return settled(at).distance(at) > STRAY;
+    double x = from.x + t * (to.x - from.x);
+    double y = from.y + t * (to.y - from.y);
+    double off = Math.abs(boundary.distance(x, y, reach) - width);
+    return off > STRAY && off <= astray;
+  }
+
+  private static double distance(Coordinate a, Coordinate b) {
+    double dx = b.x - a.x;
+    double dy = b.y - a.y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   private static Coordinate between(Coordinate from, Coordinate to, double t) {
@@ -174,11 +186,11 @@ final class InnerEdge {
 
   /** The place moved away from the nearest place of the boundary, to the true distance. */
   private Coordinate settled(Coordinate at) {
-    Coordinate near = boundary.to(at, BEYOND * (width + astray));
+    Coordinate near = boundary.to(at, reach);
     if (near == null) {
       return at;
     }
-    double distance = near.distance(at);
+    double distance = distance(near, at);
     if (distance == 0 || Math.abs(distance - width) > astray) {
       return at;
     }

@@ -3,7 +3,6 @@ package org.lynchet.geometry.coverage;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
@@ -103,23 +102,46 @@ final class NearestEdge {
   }
 
   /**
+   * How far the nearest place is.
+   *
+   * @param reach how far it may be; beyond, nothing is looked for
+   * @return infinite if nothing is within reach
+   */
+  double distance(double x, double y, double reach) {
+    return find(x, y, reach) ? Math.sqrt(leastSquare) : Double.POSITIVE_INFINITY;
+  }
+
+  /**
    * The nearest place.
    *
    * @param reach how far it may be; beyond, nothing is looked for
    * @return null if nothing is within reach
    */
   @Nullable Coordinate to(Coordinate at, double reach) {
+    if (!find(at.x, at.y, reach)) {
+      return null;
+    }
+    double t = nearestShare(best, at.x, at.y);
+    return t == 1
+        ? new Coordinate(toX[best], toY[best])
+        : new Coordinate(
+            fromX[best] + t * (toX[best] - fromX[best]),
+            fromY[best] + t * (toY[best] - fromY[best]));
+  }
+
+  /** Finds the nearest edge; false if none is within reach. */
+  private boolean find(double x, double y, double reach) {
     best = NONE;
     leastSquare = reach * reach;
     if (found < size) {
-      tryEdge(found, at.x, at.y);
+      tryEdge(found, x, y);
     }
-    search(boxes.length, 0, at.x, at.y);
+    search(boxes.length, 0, x, y);
     if (best == NONE) {
-      return null;
+      return false;
     }
     found = best;
-    return new LineSegment(fromX[best], fromY[best], toX[best], toY[best]).closestPoint(at);
+    return true;
   }
 
   /** Searches what a box of a level holds. */
@@ -152,21 +174,25 @@ final class NearestEdge {
 
   /** Takes an edge if it is nearer than the nearest so far; of equally near ones the first. */
   private void tryEdge(int edge, double x, double y) {
-    double ux = toX[edge] - fromX[edge];
-    double uy = toY[edge] - fromY[edge];
-    double px = x - fromX[edge];
-    double py = y - fromY[edge];
-    double along = ux * px + uy * py;
-    double length = ux * ux + uy * uy;
-    if (along > 0) {
-      double t = along >= length ? 1 : along / length;
-      px -= t * ux;
-      py -= t * uy;
-    }
-    double square = px * px + py * py;
+    double t = nearestShare(edge, x, y);
+    double dx = x - fromX[edge] - t * (toX[edge] - fromX[edge]);
+    double dy = y - fromY[edge] - t * (toY[edge] - fromY[edge]);
+    double square = dx * dx + dy * dy;
     if (square < leastSquare || (square == leastSquare && edge < best)) {
       leastSquare = square;
       best = edge;
     }
+  }
+
+  /** How far along an edge, 0 to 1, its place nearest to another lies. */
+  private double nearestShare(int edge, double x, double y) {
+    double ux = toX[edge] - fromX[edge];
+    double uy = toY[edge] - fromY[edge];
+    double along = ux * (x - fromX[edge]) + uy * (y - fromY[edge]);
+    if (along <= 0) {
+      return 0;
+    }
+    double square = ux * ux + uy * uy;
+    return along >= square ? 1 : along / square;
   }
 }

@@ -25,6 +25,8 @@ final class RingEdges {
 
   /** Takes the edges of rings in; those at a new vertex are new. */
   void fill(Vertices vertices, int[][] rings, Rings.Place place, IntPredicate isNewVertex) {
+    double[] firsts = vertices.firsts(place);
+    double[] seconds = vertices.seconds(place);
     size = 0;
     for (int[] ring : rings) {
       ensureCapacity(size + ring.length);
@@ -34,8 +36,8 @@ final class RingEdges {
         int following = i + 1 < ring.length ? i + 1 : 0;
         vertex[size] = v;
         next[size] = first + following;
-        x[size] = vertices.first(place, v);
-        y[size] = vertices.second(place, v);
+        x[size] = firsts[v];
+        y[size] = seconds[v];
         isNew[size] = isNewVertex.test(v) || isNewVertex.test(ring[following]);
         size++;
       }

@@ -28,14 +28,16 @@ final class Rings {
 
   /** The area that a ring bounds in square metres or degrees; negative if on its right. */
   static double signedArea(Vertices vertices, Place place, int[] ring) {
-    double x0 = vertices.first(place, ring[0]);
-    double y0 = vertices.second(place, ring[0]);
+    double[] x = vertices.firsts(place);
+    double[] y = vertices.seconds(place);
+    double x0 = x[ring[0]];
+    double y0 = y[ring[0]];
     double twice = 0;
-    double px = vertices.first(place, ring[ring.length - 1]) - x0;
-    double py = vertices.second(place, ring[ring.length - 1]) - y0;
+    double px = x[ring[ring.length - 1]] - x0;
+    double py = y[ring[ring.length - 1]] - y0;
     for (int vertex : ring) {
-      double qx = vertices.first(place, vertex) - x0;
-      double qy = vertices.second(place, vertex) - y0;
+      double qx = x[vertex] - x0;
+      double qy = y[vertex] - y0;
       twice += px * qy - qx * py;
       px = qx;
       py = qy;

@@ -6,6 +6,7 @@ package org.lynchet.geometry.coverage;
  */
 final class SlabOrder {
   private final double[] min;
+  private final double[] max;
   private final int size;
   private final double origin;
   private final double slabsPerUnit;
@@ -18,6 +19,7 @@ final class SlabOrder {
    */
   SlabOrder(double[] min, double[] max, int size) {
     this.min = min;
+    this.max = max;
     this.size = size;
     this.origin = least(min, size);
     this.slabsPerUnit = (size - 1) / range(min, max, size);
@@ -42,6 +44,15 @@ final class SlabOrder {
 
   int slab(double at) {
     return (int) ((at - origin) * slabsPerUnit);
+  }
+
+  /** The slab in which each ends. */
+  int[] last() {
+    int[] last = new int[size];
+    for (int e = 0; e < size; e++) {
+      last[e] = slab(max[e]);
+    }
+    return last;
   }
 
   /** Their numbers, sorted by the slab in which they begin. */

@@ -141,6 +141,7 @@ final class TouchingSegments {
     double[] min = alongX ? minX : minY;
     double[] max = alongX ? maxX : maxY;
     SlabOrder order = new SlabOrder(min, max, size);
+    int[] last = order.last();
     int[] active = new int[size];
     int count = 0;
     long left = (long) MANY * size;
@@ -150,7 +151,7 @@ final class TouchingSegments {
       left -= count;
       for (int a = 0; a < count; a++) {
         int other = active[a];
-        if (order.slab(max[other]) >= slab) {
+        if (last[other] >= slab) {
           active[still++] = other;
           if (areNear(segment, other) && before[segment] != other && after[segment] != other) {
             addPair(segment, other);

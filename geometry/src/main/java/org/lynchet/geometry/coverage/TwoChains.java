@@ -25,109 +25,103 @@ final class TwoChains {
    */
   private static final double TURN = 1e-4;
 
-  private final Vertices vertices;
-  private final Rings.Place place;
-  private final double firstShare;
-  private final double secondShare;
-  private final double firstOrigin;
-  private final double secondOrigin;
-  private final double close;
-  private double[] x = new double[64];
-  private double[] y = new double[64];
-  private double[] across = new double[64];
-  private int size;
+  private final double[] x;
+  private final double[] y;
 
+  /** How far right each vertex lies. */
+  private final double[] across;
+
+  private final double close;
+
+  /** Takes vertices in, to which none may be added while rings are looked at. */
   TwoChains(Vertices vertices, Rings.Place place) {
-    this.vertices = vertices;
-    this.place = place;
-    if (place == Rings.Place.OFFSET || vertices.size() == 0) {
-      firstShare = 1;
-      secondShare = 0;
-      firstOrigin = 0;
-      secondOrigin = 0;
+    x = vertices.firsts(place);
+    y = vertices.seconds(place);
+    if (place == Rings.Place.OFFSET) {
+      across = x;
       close = 0;
-      return;
+    } else {
+      across = acrossCuts(vertices);
+      close = CLOSE;
     }
-    firstOrigin = vertices.longitude(0);
-    secondOrigin = vertices.latitude(0);
+  }
+
+  private static double[] acrossCuts(Vertices vertices) {
+    double[] across = new double[vertices.size()];
+    if (across.length == 0) {
+      return across;
+    }
+    double longitude = vertices.longitude(0);
+    double latitude = vertices.latitude(0);
     double turned = Math.toRadians(vertices.frame().headingDegrees()) + TURN;
-    double scale = Math.cos(Math.toRadians(secondOrigin));
-    firstShare = Math.cos(turned) * scale;
-    secondShare = -Math.sin(turned);
-    close = CLOSE;
+    double eastShare = Math.cos(turned) * Math.cos(Math.toRadians(latitude));
+    double northShare = -Math.sin(turned);
+    for (int v = 0; v < across.length; v++) {
+      across[v] =
+          (vertices.longitude(v) - longitude) * eastShare
+              + (vertices.latitude(v) - latitude) * northShare;
+    }
+    return across;
   }
 
   /** Whether a ring certainly is a valid polygon with its area on the left. */
   boolean areCertain(int[] ring) {
-    size = ring.length;
-    if (size < 3) {
+    if (ring.length < 3) {
       return false;
-    }
-    if (x.length < size) {
-      ensureCapacity();
     }
     int leftmost = 0;
     int rightmost = 0;
     double least = Double.POSITIVE_INFINITY;
     double greatest = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < size; i++) {
-      double first = vertices.first(place, ring[i]);
-      double second = vertices.second(place, ring[i]);
-      double at = (first - firstOrigin) * firstShare + (second - secondOrigin) * secondShare;
-      x[i] = first;
-      y[i] = second;
-      across[i] = at;
-      if (least - at > close || (at == least && isBefore(i, leftmost))) {
+    for (int i = 0; i < ring.length; i++) {
+      double at = across[ring[i]];
+      if (least - at > close || (at == least && isBefore(ring[i], ring[leftmost]))) {
         leftmost = i;
         least = at;
       }
-      if (at - greatest > close || (at == greatest && isBefore(rightmost, i))) {
+      if (at - greatest > close || (at == greatest && isBefore(ring[rightmost], ring[i]))) {
         rightmost = i;
         greatest = at;
       }
     }
-    return areApart(leftmost, rightmost);
-  }
-
-  private void ensureCapacity() {
-    int capacity = Math.max(size, 2 * x.length);
-    x = new double[capacity];
-    y = new double[capacity];
-    across = new double[capacity];
+    return areApart(ring, leftmost, rightmost);
   }
 
   /**
    * Whether a vertex certainly lies left of another; of two straight above each other the lower.
    */
-  private boolean isBefore(int i, int j) {
-    double distance = across[j] - across[i];
-    return distance > close || (distance == 0 && close == 0 && y[i] < y[j]);
+  private boolean isBefore(int v, int w) {
+    double distance = across[w] - across[v];
+    return distance > close || (distance == 0 && close == 0 && y[v] < y[w]);
   }
 
-  private int after(int i) {
-    return i + 1 < size ? i + 1 : 0;
+  private static int after(int[] ring, int i) {
+    return i + 1 < ring.length ? i + 1 : 0;
   }
 
-  private int before(int i) {
-    return i > 0 ? i - 1 : size - 1;
+  private static int before(int[] ring, int i) {
+    return i > 0 ? i - 1 : ring.length - 1;
   }
 
   /** Whether both chains go right and all of the lower one lies below the upper one. */
-  private boolean areApart(int leftmost, int rightmost) {
-    int lower = leftmost;
-    int upper = leftmost;
-    int nextLower = after(lower);
-    int nextUpper = before(upper);
+  private boolean areApart(int[] ring, int leftmost, int rightmost) {
+    int lower = ring[leftmost];
+    int upper = lower;
+    int lowerAt = after(ring, leftmost);
+    int upperAt = before(ring, leftmost);
+    int nextLower = ring[lowerAt];
+    int nextUpper = ring[upperAt];
     if (!isBefore(lower, nextLower) || !isBefore(upper, nextUpper)) {
       return false;
     }
-    while (nextLower != rightmost || nextUpper != rightmost) {
+    while (lowerAt != rightmost || upperAt != rightmost) {
       if (isBefore(nextLower, nextUpper)) {
         if (side(upper, nextUpper, nextLower) != Orientation.RIGHT) {
           return false;
         }
         lower = nextLower;
-        nextLower = after(lower);
+        lowerAt = after(ring, lowerAt);
+        nextLower = ring[lowerAt];
         if (!isBefore(lower, nextLower)) {
           return false;
         }
@@ -136,7 +130,8 @@ final class TwoChains {
           return false;
         }
         upper = nextUpper;
-        nextUpper = before(upper);
+        upperAt = before(ring, upperAt);
+        nextUpper = ring[upperAt];
         if (!isBefore(upper, nextUpper)) {
           return false;
         }

@@ -120,6 +120,16 @@ final class Vertices implements Serializable {
     return place == Rings.Place.OFFSET ? y[vertex] : latitude[vertex];
   }
 
+  /** The first ordinates of all vertices, by vertex, until one is added; only to be read. */
+  double[] firsts(Rings.Place place) {
+    return place == Rings.Place.OFFSET ? x : longitude;
+  }
+
+  /** The second ordinates of all vertices, in the same way. */
+  double[] seconds(Rings.Place place) {
+    return place == Rings.Place.OFFSET ? y : latitude;
+  }
+
   double longitude(int vertex) {
     return longitude[vertex];
   }
