@@ -12,23 +12,16 @@ final class EdgeSweep {
   private static final int MANY = 100;
 
   private final RingEdges edges;
-  private final double[] min;
   private final SlabOrder order;
 
   private EdgeSweep(RingEdges edges) {
     this.edges = edges;
-    boolean alongX = extent(edges, true) > extent(edges, false);
-    this.min = edges.min(alongX);
-    this.order = new SlabOrder(min, edges.max(alongX), edges.size());
+    this.order = edges.order();
   }
 
   /** Whether it is certain that no new edge meets another. */
   static boolean noneMeet(RingEdges edges) {
     return new EdgeSweep(edges).sweep();
-  }
-
-  private static double extent(RingEdges edges, boolean alongX) {
-    return SlabOrder.range(edges.min(alongX), edges.max(alongX), edges.size());
   }
 
   private boolean sweep() {
@@ -37,7 +30,7 @@ final class EdgeSweep {
     int count = 0;
     long left = (long) MANY * edges.size();
     for (int edge : order.inOrder()) {
-      int slab = order.slab(min[edge]);
+      int slab = order.first(edge, 0);
       int still = 0;
       left -= count;
       for (int a = 0; a < count; a++) {

@@ -27,22 +27,21 @@ final class LongEdges {
     LongEdges edges = new LongEdges(vertices);
     List<Cell> divided = new ArrayList<>(cells.size());
     for (Cell cell : cells) {
-      boolean any = false;
-      for (int[] ring : cell.rings) {
-        any |= edges.isAnyLong(ring);
-      }
-      divided.add(any ? cell.withRings(edges.divideAll(cell.rings)) : cell);
+      divided.add(edges.isAnyLong(cell.rings) ? cell.withRings(edges.divideAll(cell.rings)) : cell);
     }
     return divided;
   }
 
-  private boolean isAnyLong(int[] ring) {
-    int u = ring[ring.length - 1];
-    for (int v : ring) {
-      if (partsOf(u, v) > 1) {
-        return true;
+  private boolean isAnyLong(int[][] rings) {
+    double[] along = vertices.seconds(Rings.Place.OFFSET);
+    for (int[] ring : rings) {
+      int u = ring[ring.length - 1];
+      for (int v : ring) {
+        if (Math.abs(along[u] - along[v]) > longest && partsOf(u, v) > 1) {
+          return true;
+        }
+        u = v;
       }
-      u = v;
     }
     return false;
   }
@@ -57,7 +56,7 @@ final class LongEdges {
   private int[][] divideAll(int[][] rings) {
     int[][] result = new int[rings.length][];
     for (int r = 0; r < rings.length; r++) {
-      VertexList ring = new VertexList();
+      VertexList ring = new VertexList(2 * rings[r].length);
       for (int i = 0; i < rings[r].length; i++) {
         ring.add(rings[r][i]);
         addBetween(rings[r][i], rings[r][(i + 1) % rings[r].length], ring);

@@ -22,25 +22,57 @@ final class Neighbours {
   /** Visits every edge once that two cells of a choice share. */
   static void forEachSharedEdge(
       Vertices vertices, List<Cell> cells, IntPredicate chosen, Visitor visitor) {
+    forEachSharedEdge(vertices, cells, chosen, cell -> false, visitor);
+  }
+
+  /**
+   * Visits every edge once that two cells of a choice share, or one of them and one of some others.
+   *
+   * @param others cells that are not of the choice; edges that they share are not visited
+   */
+  static void forEachSharedEdge(
+      Vertices vertices,
+      List<Cell> cells,
+      IntPredicate chosen,
+      IntPredicate others,
+      Visitor visitor) {
     EdgeMap owner = new EdgeMap(edges(cells, chosen));
     for (int cell = 0; cell < cells.size(); cell++) {
       if (chosen.test(cell)) {
         for (int[] ring : cells.get(cell).rings) {
           int u = ring[ring.length - 1];
           for (int v : ring) {
-            int other = owner.get(v, u);
-            if (other == EdgeMap.ABSENT) {
+            if (!visitIfShared(vertices, owner, cell, u, v, visitor)) {
               owner.put(u, v, cell);
-            } else {
-              double dx = vertices.x(u) - vertices.x(v);
-              double dy = vertices.y(u) - vertices.y(v);
-              visitor.visit(cell, other, Math.sqrt(dx * dx + dy * dy));
             }
             u = v;
           }
         }
       }
     }
+    for (int cell = 0; cell < cells.size(); cell++) {
+      if (others.test(cell)) {
+        for (int[] ring : cells.get(cell).rings) {
+          int u = ring[ring.length - 1];
+          for (int v : ring) {
+            visitIfShared(vertices, owner, cell, u, v, visitor);
+            u = v;
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean visitIfShared(
+      Vertices vertices, EdgeMap owner, int cell, int u, int v, Visitor visitor) {
+    int other = owner.get(v, u);
+    if (other == EdgeMap.ABSENT) {
+      return false;
+    }
+    double dx = vertices.x(u) - vertices.x(v);
+    double dy = vertices.y(u) - vertices.y(v);
+    visitor.visit(cell, other, Math.sqrt(dx * dx + dy * dy));
+    return true;
   }
 
   private static int edges(List<Cell> cells, IntPredicate chosen) {

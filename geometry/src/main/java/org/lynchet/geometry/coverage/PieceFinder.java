@@ -103,10 +103,10 @@ final class PieceFinder {
         double y = vertices.y(vertex);
         double offset = guidance.offsetMetres(x, y);
         double along = guidance.alongMetres(x, y);
-        minX = Math.min(minX, offset);
-        maxX = Math.max(maxX, offset);
-        minY = Math.min(minY, along);
-        maxY = Math.max(maxY, along);
+        minX = offset < minX ? offset : minX;
+        maxX = offset > maxX ? offset : maxX;
+        minY = along < minY ? along : minY;
+        maxY = along > maxY ? along : maxY;
       }
     }
     return new Piece(group, List.copyOf(members), minX, maxX, minY, maxY, area);

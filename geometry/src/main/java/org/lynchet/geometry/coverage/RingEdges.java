@@ -49,10 +49,12 @@ final class RingEdges {
     newEdges = 0;
     for (int e = 0; e < size; e++) {
       int to = next[e];
-      minX[e] = Math.min(x[e], x[to]);
-      maxX[e] = Math.max(x[e], x[to]);
-      minY[e] = Math.min(y[e], y[to]);
-      maxY[e] = Math.max(y[e], y[to]);
+      boolean isRightward = x[e] < x[to];
+      minX[e] = isRightward ? x[e] : x[to];
+      maxX[e] = isRightward ? x[to] : x[e];
+      boolean isUpward = y[e] < y[to];
+      minY[e] = isUpward ? y[e] : y[to];
+      maxY[e] = isUpward ? y[to] : y[e];
       newEdges += isNew[e] ? 1 : 0;
     }
   }
@@ -85,14 +87,9 @@ final class RingEdges {
     return isNew[edge];
   }
 
-  /** The least ordinates of all edges, x or y; without the unused end of the array. */
-  double[] min(boolean alongX) {
-    return alongX ? minX : minY;
-  }
-
-  /** The greatest ordinates of all edges. */
-  double[] max(boolean alongX) {
-    return alongX ? maxX : maxY;
+  /** The order in which they begin; there is at least one. */
+  SlabOrder order() {
+    return SlabOrder.of(minX, maxX, minY, maxY, size);
   }
 
   /** Whether an edge meets another; those that are new and come before are not asked again. */

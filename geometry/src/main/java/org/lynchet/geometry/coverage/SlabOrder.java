@@ -1,56 +1,53 @@
 package org.lynchet.geometry.coverage;
 
 /**
- * Puts extents in the order in which they begin, to the width of slabs, in time that grows with
- * their number: there are as many slabs as extents.
+ * Puts boxes in the order in which they begin, in the direction in which all of them reach farther,
+ * to the width of slabs, in time that grows with their number: there are as many slabs as boxes.
  */
 final class SlabOrder {
   private final double[] min;
   private final double[] max;
   private final int size;
   private final double origin;
+  private final double extent;
   private final double slabsPerUnit;
 
-  /**
-   * Gets ready.
-   *
-   * @param min where each extent begins; only the first {@code size} count
-   * @param max where it ends
-   */
-  SlabOrder(double[] min, double[] max, int size) {
+  private SlabOrder(double[] min, double[] max, int size) {
     this.min = min;
     this.max = max;
     this.size = size;
-    this.origin = least(min, size);
-    this.slabsPerUnit = (size - 1) / range(min, max, size);
-  }
-
-  /** From the least beginning to the greatest end. */
-  static double range(double[] min, double[] max, int size) {
+    double least = min[0];
     double greatest = max[0];
-    for (int e = 1; e < size; e++) {
-      greatest = max[e] > greatest ? max[e] : greatest;
+    for (int b = 1; b < size; b++) {
+      least = min[b] < least ? min[b] : least;
+      greatest = max[b] > greatest ? max[b] : greatest;
     }
-    return greatest - least(min, size);
+    this.origin = least;
+    this.extent = greatest - least;
+    this.slabsPerUnit = (size - 1) / extent;
   }
 
-  private static double least(double[] values, int size) {
-    double least = values[0];
-    for (int e = 1; e < size; e++) {
-      least = values[e] < least ? values[e] : least;
-    }
-    return least;
+  /** Gets ready; of the arrays only the first {@code size} values count, at least one. */
+  static SlabOrder of(double[] minX, double[] maxX, double[] minY, double[] maxY, int size) {
+    SlabOrder alongX = new SlabOrder(minX, maxX, size);
+    SlabOrder alongY = new SlabOrder(minY, maxY, size);
+    return alongX.extent > alongY.extent ? alongX : alongY;
   }
 
-  int slab(double at) {
+  private int slab(double at) {
     return (int) ((at - origin) * slabsPerUnit);
   }
 
-  /** The slab in which each ends. */
+  /** The slab in which a box begins if it is this much larger. */
+  int first(int box, double larger) {
+    return slab(min[box] - larger);
+  }
+
+  /** The slab in which each box ends. */
   int[] last() {
     int[] last = new int[size];
-    for (int e = 0; e < size; e++) {
-      last[e] = slab(max[e]);
+    for (int b = 0; b < size; b++) {
+      last[b] = slab(max[b]);
     }
     return last;
   }
@@ -58,15 +55,15 @@ final class SlabOrder {
   /** Their numbers, sorted by the slab in which they begin. */
   int[] inOrder() {
     int[] end = new int[size + 1];
-    for (int e = 0; e < size; e++) {
-      end[slab(min[e]) + 1]++;
+    for (int b = 0; b < size; b++) {
+      end[slab(min[b]) + 1]++;
     }
     for (int s = 1; s <= size; s++) {
       end[s] += end[s - 1];
     }
     int[] order = new int[size];
-    for (int e = 0; e < size; e++) {
-      order[end[slab(min[e])]++] = e;
+    for (int b = 0; b < size; b++) {
+      order[end[slab(min[b])]++] = b;
     }
     return order;
   }

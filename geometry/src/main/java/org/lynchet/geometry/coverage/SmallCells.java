@@ -98,14 +98,11 @@ final class SmallCells {
       shared.set(cell, new TreeMap<>());
       wasSmall[cell] = true;
     }
-    boolean[] chosen = new boolean[strips.length];
-    for (int i = 0; i < strips.length; i++) {
-      chosen[i] = stripsOfSmall.contains(strips[i]);
-    }
     Neighbours.forEachSharedEdge(
         vertices,
         cells,
-        cell -> chosen[cell],
+        cell -> wasSmall[cell],
+        cell -> !wasSmall[cell] && stripsOfSmall.contains(strips[cell]),
         (cell, other, length) -> {
           if (strips[cell] == strips[other]) {
             addShared(cell, other, length);

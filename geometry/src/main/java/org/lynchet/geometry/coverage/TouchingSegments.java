@@ -137,16 +137,13 @@ final class TouchingSegments {
   }
 
   private void sweep() {
-    boolean alongX = SlabOrder.range(minX, maxX, size) > SlabOrder.range(minY, maxY, size);
-    double[] min = alongX ? minX : minY;
-    double[] max = alongX ? maxX : maxY;
-    SlabOrder order = new SlabOrder(min, max, size);
+    SlabOrder order = SlabOrder.of(minX, maxX, minY, maxY, size);
     int[] last = order.last();
     int[] active = new int[size];
     int count = 0;
     long left = (long) MANY * size;
     for (int segment : order.inOrder()) {
-      int slab = order.slab(min[segment] - clear);
+      int slab = order.first(segment, clear);
       int still = 0;
       left -= count;
       for (int a = 0; a < count; a++) {

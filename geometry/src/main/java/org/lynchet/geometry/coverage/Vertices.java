@@ -23,6 +23,8 @@ final class Vertices implements Serializable {
    */
   static final double STEPS_PER_METRE = 1 << 28;
 
+  private static final double METRES_PER_STEP = 1 / STEPS_PER_METRE;
+
   /** So many places to be projected back make up for getting the quick conversion ready. */
   private static final int MANY = 80;
 
@@ -94,7 +96,7 @@ final class Vertices implements Serializable {
 
   /** Adding 0 turns a negative zero into zero. */
   private static double onGrid(double metres) {
-    return Math.rint(metres * STEPS_PER_METRE) / STEPS_PER_METRE + 0.0;
+    return Math.rint(metres * STEPS_PER_METRE) * METRES_PER_STEP + 0.0;
   }
 
   /** Whether two vertices are in the same place of the offset frame. */
