@@ -132,7 +132,7 @@ public final class TaskData {
    *     empty for the zones of all tasks, or the boundary of the only field where no task has any
    */
   public static FeatureReader tableReader(String id) {
-    return id.isEmpty() || id.startsWith("TSK") ? new ZoneTableReader(id) : boundaryReader(id);
+    return new ZoneTableReader(id);
   }
 
   /**

@@ -15,22 +15,24 @@ import org.lynchet.formats.NamedChoice;
 import org.lynchet.formats.XmlElement;
 
 /**
- * Reads the treatment zones of tasks as a table: a feature for each polygon and value of a zone.
- * What a task leaves unplanted and another one plants is there once, as the other has it.
+ * Reads the treatment zones of tasks as a table: a feature for each polygon and value of a zone; or
+ * the boundary of a field. What a task leaves unplanted and another one plants is there once, as
+ * the other has it.
  */
 final class ZoneTableReader implements FeatureReader {
   private static final NamedChoice<XmlElement> CHOICE =
       new NamedChoice<>(
-          "task",
-          task -> task.attribute("A"),
-          task -> task.attribute("A") + " (" + task.attribute("B") + ")",
-          "task data with a task (TSK)",
-          "name one after the file, as in taskdata.zip#TSK1");
+          "part",
+          part -> part.attribute("A"),
+          part -> part.attribute("A") + " (" + part.attribute(isTask(part) ? "B" : "C") + ")",
+          "task data with a task (TSK) or a field (PFD)",
+          "name one after the file, as in taskdata.zip#TSK1 or taskdata.zip#PFD1");
 
   private final String id;
 
   /**
-   * Takes the task's id, such as TSK1; empty for all tasks, or the only field where none has zones.
+   * Takes the id of a task, such as TSK1, or of a field, such as PFD1; empty for all tasks, or the
+   * only field where none has zones.
    */
   ZoneTableReader(String id) {
     this.id = id;
@@ -42,11 +44,18 @@ final class ZoneTableReader implements FeatureReader {
       TaskTree tree = TaskTree.read(files);
       List<XmlElement> tasks = tree.all("TSK");
       if (!id.isEmpty()) {
-        return table(tree, List.of(CHOICE.choose(tasks, id, file.toString())));
+        List<XmlElement> parts = new ArrayList<>(tasks);
+        parts.addAll(tree.all("PFD"));
+        XmlElement meant = CHOICE.choose(parts, id, file.toString());
+        return isTask(meant) ? table(tree, List.of(meant)) : new PartFieldReader(id).read(file);
       }
       boolean zoned = tasks.stream().anyMatch(task -> hasPolygons(task) || hasGrid(task));
       return zoned ? table(tree, tasks) : new PartFieldReader("").read(file);
     }
+  }
+
+  private static boolean isTask(XmlElement part) {
+    return part.name().equals("TSK");
   }
 
   private static boolean hasPolygons(XmlElement task) {

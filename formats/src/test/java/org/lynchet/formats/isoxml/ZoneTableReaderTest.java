@@ -13,6 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lynchet.formats.Fault;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.formats.FormatException;
@@ -97,13 +99,27 @@ class ZoneTableReaderTest {
                         "a value of a zone that cannot be read: DDI '?', value '1'"));
   }
 
-  @Test
-  void aTaskThatIsNotThereIsTold() {
-    assertThatThrownBy(
-            () -> TaskData.tableReader("TSK7").read(write("", "<PDV A='000B' B='1'/>", "")))
+  /** A guidance line (GPN) is a part of the file too, but none with an area. */
+  @ParameterizedTest
+  @ValueSource(strings = {"TSK7", "PFD2", "GPN1", "tsk1"})
+  void aPartThatCannotBeTakenIsToldWithThoseThatCan(String id) throws IOException {
+    Path file =
+        write(
+            "<PFD A='PFD1' C='North' D='1'><GGP A='GGP1'><GPN A='GPN1' B='line' C='1'/></GGP></PFD>",
+            "<PDV A='000B' B='1'/>",
+            "");
+    assertThatThrownBy(() -> TaskData.tableReader(id).read(file))
         .isInstanceOfSatisfying(
             FormatException.class,
-            e -> assertThat(e.faults().get(0).allowed()).isEqualTo("one of TSK1 (t)"));
+            e ->
+                assertThat(e.faults())
+                    .containsExactly(
+                        new Fault(
+                            "no part " + id + " in it",
+                            file.toString(),
+                            "one of TSK1 (t), PFD1 (North)",
+                            "name one after the file, as in taskdata.zip#TSK1 or"
+                                + " taskdata.zip#PFD1")));
   }
 
   private static List<@Nullable Object> values(FeatureTable table) {
