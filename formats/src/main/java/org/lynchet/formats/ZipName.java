@@ -26,7 +26,6 @@ final class ZipName {
 
   /** The name without what would disturb a screen. */
   static String shown(String name) {
-    String plain = name.replaceAll("\\p{Cntrl}", "?");
-    return plain.length() > MAX_SHOWN ? plain.substring(0, MAX_SHOWN) + "..." : plain;
+    return Excerpt.of(name.replaceAll("\\p{Cntrl}", "?"), MAX_SHOWN);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lynchet.formats.Excerpt;
 import org.lynchet.formats.Fault;
 import org.lynchet.formats.FormatException;
 
@@ -102,11 +103,9 @@ record SystemText(String wkt, String datum, boolean shifted) {
   }
 
   private static FormatException fault(String what, String text, String where) {
-    String start = text.strip();
-    String shown = start.length() > MAX_SHOWN ? start.substring(0, MAX_SHOWN) + "..." : start;
     return new FormatException(
         new Fault(
-            what + ": " + shown,
+            what + ": " + Excerpt.of(text.strip(), MAX_SHOWN),
             where,
             "well-known text (WKT 1) of a geographic or projected system, east and north positive",
             "export it in WGS 84 longitude and latitude"));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.formats.Excerpt;
 import org.lynchet.formats.FaultList;
 import org.lynchet.formats.PlainDecimal;
 
@@ -42,7 +43,7 @@ final class VertexColumns {
   private void require(String name, CSVRecord header) {
     if (!names.contains(name)) {
       faults.add(
-          "no column " + name + "; it has: " + shown(String.join(", ", header)),
+          "no column " + name + "; it has: " + Excerpt.of(String.join(", ", header), MAX_SHOWN),
           file + ", header",
           "lon, lat, and optionally part, ring",
           "name the columns in the first line");
@@ -94,11 +95,7 @@ final class VertexColumns {
   }
 
   private void fault(String seen, long line, String name, String allowed) {
-    String what = seen.isEmpty() ? "no value" : "not allowed: " + shown(seen);
+    String what = seen.isEmpty() ? "no value" : "not allowed: " + Excerpt.of(seen, MAX_SHOWN);
     faults.add(what, file + ", line " + line + ", column " + name, allowed, "mend the value");
-  }
-
-  private static String shown(String text) {
-    return text.length() > MAX_SHOWN ? text.substring(0, MAX_SHOWN) + "..." : text;
   }
 }

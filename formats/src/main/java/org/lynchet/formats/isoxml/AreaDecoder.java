@@ -138,7 +138,7 @@ final class AreaDecoder {
         "the point's "
             + (attribute.equals("C") ? "latitude" : "longitude")
             + " is '"
-            + (text.length() > 40 ? text.substring(0, 40) + "..." : text)
+            + IsoText.shown(text)
             + "'",
         tree.where(point) + " " + attribute,
         "degrees from -" + (int) most + " to " + (int) most,

@@ -84,7 +84,7 @@ final class AttributeCheck {
   }
 
   private static String shown(String value) {
-    return "is '" + (value.length() > 40 ? value.substring(0, 40) + "..." : value) + "'";
+    return "is '" + IsoText.shown(value) + "'";
   }
 
   private void fault(XmlElement element, AttributeRule rule, String what, String allowed) {

@@ -56,9 +56,9 @@ final class RateDecoder {
     if (ddi < 0 || sent < Integer.MIN_VALUE || sent > Integer.MAX_VALUE) {
       faults.add(
           "a value of a zone that cannot be read: DDI '"
-              + shortened(value.attribute("A"))
+              + IsoText.shown(value.attribute("A"))
               + "', value '"
-              + shortened(value.attribute("B"))
+              + IsoText.shown(value.attribute("B"))
               + "'",
           tree.where(value),
           "a DDI of four hexadecimal digits and a whole number of 32 bits",
@@ -73,7 +73,7 @@ final class RateDecoder {
     BigDecimal scale = IsoNumbers.decimal(shown, "C", BigDecimal.ZERO);
     if (scale.signum() <= 0) {
       faults.add(
-          "values are shown by the scale '" + shortened(shown.attribute("C")) + "'",
+          "values are shown by the scale '" + IsoText.shown(shown.attribute("C")) + "'",
           tree.where(shown),
           "a decimal above 0",
           "export the task data again");
@@ -91,9 +91,5 @@ final class RateDecoder {
       }
     }
     return new Rate(sent, "DDI " + IsoText.ddi(ddi));
-  }
-
-  private static String shortened(String text) {
-    return text.length() > 40 ? text.substring(0, 40) + "..." : text;
   }
 }

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.lynchet.formats.Excerpt;
 import org.lynchet.formats.FaultList;
 import org.lynchet.formats.PlainDecimal;
 import org.lynchet.formats.XmlElement;
@@ -111,7 +112,7 @@ final class GeometryParser {
     }
     fault(
         coordinates,
-        "'" + tuple.substring(0, Math.min(tuple.length(), SHOWN)) + "' is no place",
+        "'" + Excerpt.of(tuple, SHOWN) + "' is no place",
         "longitude,latitude in degrees, blanks between places only");
     return Optional.empty();
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lynchet.formats.Column;
+import org.lynchet.formats.Excerpt;
 import org.lynchet.formats.FaultList;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.PlainDecimal;
@@ -124,11 +125,7 @@ final class PlacemarkTable {
       return number;
     }
     faults.add(
-        "the value of "
-            + column.name()
-            + " is '"
-            + text.substring(0, Math.min(text.length(), LONGEST_NUMBER))
-            + "'",
+        "the value of " + column.name() + " is '" + Excerpt.of(text, LONGEST_NUMBER) + "'",
         place + " line " + placemark.line(),
         column.kind() == Column.Kind.FLAG ? "0 or 1" : "a number",
         "correct the value or its type in the schema");
