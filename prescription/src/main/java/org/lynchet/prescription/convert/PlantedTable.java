@@ -25,11 +25,6 @@ import org.lynchet.prescription.taskdata.PlantedField;
  * rate_unit, and crop and product if they are known, their names in any case.
  */
 final class PlantedTable {
-  /** What stands for the crop or the product where nothing is planted. */
-  private static final String NOTHING = "none";
-
-  private static final double MOST_SEEDS_ON_A_SQUARE_METRE = 10_000;
-
   private final FeatureTable table;
   private final String file;
   private final List<Warning> warnings;
@@ -115,7 +110,9 @@ final class PlantedTable {
     if (seeds.isPresent()) {
       boolean nothing =
           seeds.get().seeds() == 0
-              && (sown.isEmpty() || sown.equals(NOTHING) || grown.equals(NOTHING));
+              && (sown.isEmpty()
+                  || sown.equals(PlantedArea.NOTHING)
+                  || grown.equals(PlantedArea.NOTHING));
       overlaps.add(i, nothing ? "" : grown, area);
       if (nothing) {
         off.add(area);
@@ -145,15 +142,17 @@ final class PlantedTable {
           "give seeding rates in one of these, or leave the column rate out to take over"
               + " boundaries only");
     }
-    Object number = table.features().get(i).values().get(rate);
-    double most = MOST_SEEDS_ON_A_SQUARE_METRE * per.orElse(AreaUnit.ACRE).squareMetres();
-    if (number instanceof Double seeds && seeds >= 0 && seeds <= most) {
+    Object value = table.features().get(i).values().get(rate);
+    // A column of numbers and texts comes as texts.
+    double seeds = value instanceof Double number ? number : PlainDecimal.parse(text(i, rate));
+    double most = SeedingRate.MOST_PER_SQUARE_METRE * per.orElse(AreaUnit.ACRE).squareMetres();
+    if (seeds >= 0 && seeds <= most) {
       return per.map(u -> new SeedingRate(seeds, u));
     }
     wrong.add(
         i,
-        number == null ? "no rate" : "no rate that can be planted: " + shown(number),
-        "a number, 0 to 10000 seeds/m2",
+        value == null ? "no rate" : "no rate that can be planted: " + shown(value),
+        "a number, " + SeedingRate.ALLOWED,
         "check the column " + table.columns().get(rate).name());
     return Optional.empty();
   }

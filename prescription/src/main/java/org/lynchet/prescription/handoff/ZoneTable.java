@@ -8,6 +8,7 @@ import org.lynchet.formats.DeclaredCrs;
 import org.lynchet.formats.Feature;
 import org.lynchet.formats.FeatureTable;
 import org.lynchet.geometry.coverage.Waterway;
+import org.lynchet.prescription.taskdata.PlantedArea;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
@@ -17,7 +18,7 @@ final class ZoneTable {
   static final String WATERWAY = "waterway";
 
   /** Crop and product where nothing is planted. */
-  static final String NOTHING = "none";
+  static final String NOTHING = PlantedArea.NOTHING;
 
   private ZoneTable() {}
 

@@ -56,8 +56,8 @@ final class QuantityText<T> implements ValueReader<T> {
           QuantityText::rate,
           SeedingRate::perSquareMetre,
           0,
-          10_000,
-          "0 to 10000 seeds/m2");
+          SeedingRate.MOST_PER_SQUARE_METRE,
+          SeedingRate.ALLOWED);
 
   /** A seeding rate, or the stand that is wanted of it. */
   static final ValueReader<PlantingRate> PLANTING_RATE =
@@ -66,8 +66,8 @@ final class QuantityText<T> implements ValueReader<T> {
           PlantingRate::of,
           PlantingRate::perSquareMetre,
           0,
-          10_000,
-          "0 to 10000 seeds/m2");
+          SeedingRate.MOST_PER_SQUARE_METRE,
+          SeedingRate.ALLOWED);
 
   /** The share of water in grain. */
   static final ValueReader<Double> MOISTURE =

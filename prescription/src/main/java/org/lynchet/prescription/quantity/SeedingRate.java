@@ -10,6 +10,12 @@ import java.io.Serializable;
  */
 public record SeedingRate(double seeds, AreaUnit per) implements Serializable {
 
+  /** The greatest rate that is taken, in seeds on a square metre: more is an error of writing. */
+  public static final double MOST_PER_SQUARE_METRE = 10_000;
+
+  /** The rates that are taken, in words. */
+  public static final String ALLOWED = "0 to 10000 seeds/m2";
+
   /** Seeds on a square metre. */
   public double perSquareMetre() {
     return seeds / per.squareMetres();

@@ -141,6 +141,28 @@ class PlantedTableTest {
     assertThat(folder.resolve("out.zip")).doesNotExist();
   }
 
+  /** One text among the numbers of a column, and all of them come as texts. */
+  @Test
+  void numbersAmongTextsAreTaken() throws Exception {
+    String in =
+        write(
+            planted(0, "corn", "a", "8", "seeds/m2"),
+            planted(1, "corn", "b", "\" 8.5 \"", "seeds/m2"));
+    assertThat(read(convert(in).toString()))
+        .extracting(row -> row.get(3))
+        .containsExactly(8.0, 8.5);
+    String wrong =
+        write(
+            planted(0, "corn", "a", "\"8\"", "seeds/m2"),
+            planted(1, "corn", "b", "\"8 to 9\"", "seeds/m2"),
+            planted(2, "corn", "b", "\"many\"", "seeds/m2"));
+    assertThat(catchThrowableOfType(RejectedException.class, () -> convert(wrong)).faults())
+        .extracting(fault -> fault.where() + ": " + fault.what())
+        .containsExactly(
+            wrong + ", feature 2: no rate that can be planted: 8 to 9",
+            wrong + ", feature 3: no rate that can be planted: many");
+  }
+
   @Test
   void aTableOfNothingPlantedIsRefused() throws IOException {
     String in = write(planted(0, "none", "none", "0", "seeds/ac"));
