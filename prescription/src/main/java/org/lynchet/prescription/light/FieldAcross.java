@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.lynchet.prescription.defaults.Defaults;
 import org.lynchet.prescription.fault.Faults;
 import org.lynchet.prescription.fault.RejectedException;
 import org.lynchet.prescription.machine.Planter;
@@ -29,7 +30,8 @@ import org.lynchet.prescription.zone.FieldLayout;
  */
 public final class FieldAcross {
   /** Headland that is further from the strips than this casts no shade that matters. */
-  private static final double BESIDE_METRES = 6;
+  private static final double BESIDE_METRES =
+      Defaults.get().number("model.headland-beside-strips-metres");
 
   private final List<String> crops;
   private final int period;

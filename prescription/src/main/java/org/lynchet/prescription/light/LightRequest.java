@@ -26,9 +26,6 @@ public record LightRequest(
   /** Where every day has a sunrise and a sunset, with some hours between them. */
   public static final double GREATEST_LATITUDE = 66;
 
-  /** So wide that rows on its far side hide little of the sky: 4 degrees behind corn of 2.2 m. */
-  static final double OPEN_METRES = 30;
-
   /**
    * Copies the lists and checks the ranges.
    *
@@ -49,7 +46,7 @@ public record LightRequest(
     List<CanopyRow> open = new ArrayList<>(rows);
     CanopyRow last = rows.get(rows.size() - 1);
     double end = last.offsetMetres() + last.spacingMetres() / 2;
-    open.add(CanopyRow.bare(end + OPEN_METRES / 2, OPEN_METRES));
+    open.add(OpenGround.from(end));
     return withRows(open);
   }
 

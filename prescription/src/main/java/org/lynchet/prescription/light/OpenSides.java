@@ -49,8 +49,9 @@ public final class OpenSides {
     double edge = 0;
     for (CanopyRow row : middles) {
       if (!rows.isEmpty()) {
-        rows.add(CanopyRow.bare(edge + LightRequest.OPEN_METRES / 2, LightRequest.OPEN_METRES));
-        edge += LightRequest.OPEN_METRES;
+        CanopyRow open = OpenGround.from(edge);
+        rows.add(open);
+        edge += open.spacingMetres();
       }
       double spacing = row.spacingMetres();
       int count = (int) Math.ceil(DEPTH_METRES / spacing);

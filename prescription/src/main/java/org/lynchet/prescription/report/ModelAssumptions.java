@@ -14,6 +14,9 @@ final class ModelAssumptions {
   /** Only where the plan has border rows. */
   private static final String SHORT = "short-stature-yield";
 
+  /** How a key of a length ends. */
+  private static final String METRES = "-metres";
+
   /** By the last name of a key, what a grower can do; the rest is fixed. */
   private static final Map<String, String> CHANGES =
       Map.of(
@@ -30,10 +33,13 @@ final class ModelAssumptions {
     for (Sourced value : Defaults.get().all()) {
       String name = value.key().replaceFirst("^.*\\.", "");
       if (value.key().startsWith(FOLDER) && (borders || !name.equals(SHORT))) {
+        boolean isLength = name.endsWith(METRES);
         all.add(
             new Assumption(
-                name.replace('-', ' ').replace("short stature", "short-stature"),
-                value.value(),
+                name.replace(METRES, "")
+                    .replace('-', ' ')
+                    .replace("short stature", "short-stature"),
+                isLength ? value.value() + " m" : value.value(),
                 value.source(),
                 CHANGES.getOrDefault(name, Assumption.FIXED)));
       }
