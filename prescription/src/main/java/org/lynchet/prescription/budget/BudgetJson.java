@@ -1,15 +1,13 @@
 package org.lynchet.prescription.budget;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import org.lynchet.prescription.driving.FieldTime;
 import org.lynchet.prescription.fault.Warning;
 import org.lynchet.prescription.json.JsonNumbers;
+import org.lynchet.prescription.json.JsonText;
 import org.lynchet.prescription.plan.GrainDelivered;
 import org.lynchet.prescription.quantity.AreaUnit;
 import org.lynchet.prescription.response.Cautions;
@@ -40,14 +38,7 @@ public final class BudgetJson {
 
   /** The JSON text. */
   public static String of(FieldBudget field) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      new BudgetJson(field, json).write();
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(json -> new BudgetJson(field, json).write());
   }
 
   private void write() throws IOException {

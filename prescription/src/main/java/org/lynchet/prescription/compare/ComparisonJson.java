@@ -1,13 +1,11 @@
 package org.lynchet.prescription.compare;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import org.lynchet.prescription.budget.StripBudget;
 import org.lynchet.prescription.fit.StripWidth;
 import org.lynchet.prescription.json.JsonNumbers;
+import org.lynchet.prescription.json.JsonText;
 import org.lynchet.prescription.plan.PlannedStrip;
 import org.lynchet.prescription.plan.PlannedStrip.Border;
 import org.lynchet.prescription.response.YieldForecast.CropYield;
@@ -35,14 +33,7 @@ public final class ComparisonJson {
 
   /** The JSON text. */
   public static String of(Comparison comparison) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      new ComparisonJson(comparison, json).write();
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(json -> new ComparisonJson(comparison, json).write());
   }
 
   private void write() throws IOException {

@@ -1,11 +1,9 @@
 package org.lynchet.prescription.fit;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import org.lynchet.prescription.json.JsonNumbers;
+import org.lynchet.prescription.json.JsonText;
 
 /** Writes candidates as JSON: those that fit by rank, then the others. */
 public final class FitJson {
@@ -22,14 +20,7 @@ public final class FitJson {
 
   /** The JSON text. */
   public static String of(Fit fit) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      new FitJson(json).write(fit);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(json -> new FitJson(json).write(fit));
   }
 
   private void write(Fit fit) throws IOException {

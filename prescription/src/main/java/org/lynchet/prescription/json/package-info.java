@@ -1,4 +1,4 @@
-/** Numbers as JSON has them in everything that the program writes. */
+/** JSON as it is in everything that the program writes: numbers, and the text of a document. */
 @NullMarked
 package org.lynchet.prescription.json;
 

@@ -1,11 +1,9 @@
 package org.lynchet.prescription.light;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import org.lynchet.prescription.json.JsonNumbers;
+import org.lynchet.prescription.json.JsonText;
 
 /** Writes the light of rows as JSON, one period of the pattern, rows left to right. */
 public final class LightJson {
@@ -16,21 +14,17 @@ public final class LightJson {
 
   /** The JSON text. */
   public static String of(LightResult result) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeNumberField("schemaVersion", SCHEMA_VERSION);
-      json.writeArrayFieldStart("rows");
-      for (RowLight light : result.rows()) {
-        write(light, json);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return text.append('\n').toString();
+    return JsonText.of(
+        json -> {
+          json.writeStartObject();
+          json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+          json.writeArrayFieldStart("rows");
+          for (RowLight light : result.rows()) {
+            write(light, json);
+          }
+          json.writeEndArray();
+          json.writeEndObject();
+        });
   }
 
   private static void write(RowLight light, JsonGenerator json) throws IOException {
