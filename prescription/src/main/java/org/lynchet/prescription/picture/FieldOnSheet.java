@@ -1,8 +1,6 @@
 package org.lynchet.prescription.picture;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.driving.PlanterDriving;
 import org.lynchet.prescription.zone.FieldLayout;
@@ -41,16 +39,9 @@ public final class FieldOnSheet {
   public void addMap(
       Sheet sheet, double left, double top, double width, double height, double scale) {
     Box map = new Box(0, 0, width / scale, height / scale - Page.FOOT);
-    List<Coordinate> shown =
-        new ArrayList<>(FieldEdge.of(layout.boundary(), layout.frame()).vertices());
-    if (line.isDrawn()) {
-      shown.addAll(line.places());
-    }
-    MapPlane plane = Page.plane(shown, layout.frame(), map);
-    MapMaker maker = new MapMaker(layout, entries, units, line, map, plane);
-    List<Scene.Layer> layers = new ArrayList<>(maker.field());
-    layers.addAll(maker.foot());
-    layers.forEach(layer -> sheet.place(layer.marks(), left, top, scale));
+    MapMaker.filling(map, layout, entries, units, line)
+        .fieldAndFoot()
+        .forEach(layer -> sheet.place(layer.marks(), left, top, scale));
   }
 
   /** The height of the legend in points. */

@@ -2,6 +2,7 @@ package org.lynchet.prescription.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.prescription.zone.DrivenPass;
 import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.HeadlandPass;
@@ -40,6 +41,30 @@ final class MapMaker {
     this.plane = plane;
     this.labels = new Labels(map);
     this.numbers = PassNumbers.ofPasses(layout, plane, labels);
+  }
+
+  /** The map of a field and its guidance line, as large as a box takes them. */
+  static MapMaker filling(
+      Box map, FieldLayout layout, Entries entries, UnitSystem units, GuidanceMarks line) {
+    MapPlane plane = Page.plane(shown(layout, line), layout.frame(), map);
+    return new MapMaker(layout, entries, units, line, map, plane);
+  }
+
+  /** The places that must lie on a map of a field. */
+  static List<Coordinate> shown(FieldLayout layout, GuidanceMarks line) {
+    List<Coordinate> shown =
+        new ArrayList<>(FieldEdge.of(layout.boundary(), layout.frame()).vertices());
+    if (line.isDrawn()) {
+      shown.addAll(line.places());
+    }
+    return shown;
+  }
+
+  /** The field, and the foot below it. */
+  List<Scene.Layer> fieldAndFoot() {
+    List<Scene.Layer> layers = new ArrayList<>(field());
+    layers.addAll(foot());
+    return layers;
   }
 
   /** The field with everything that lies on it. */

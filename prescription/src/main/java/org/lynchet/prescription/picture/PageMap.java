@@ -1,8 +1,6 @@
 package org.lynchet.prescription.picture;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -37,15 +35,7 @@ record PageMap(Scene scene, Box view) {
     double height = Math.max(legend.height(1), HEIGHT + loading.height());
     double legendLeft = WIDTH - LegendRow.WIDTH;
     Box map = new Box(0, 0, legendLeft - LEGEND_GAP, height - Page.FOOT - loading.height());
-    List<Coordinate> shown =
-        new ArrayList<>(FieldEdge.of(layout.boundary(), layout.frame()).vertices());
-    if (line.isDrawn()) {
-      shown.addAll(line.places());
-    }
-    MapPlane plane = Page.plane(shown, layout.frame(), map);
-    MapMaker maker = new MapMaker(layout, entries, units, line, map, plane);
-    List<Scene.Layer> layers = new ArrayList<>(maker.field());
-    layers.addAll(maker.foot());
+    List<Scene.Layer> layers = MapMaker.filling(map, layout, entries, units, line).fieldAndFoot();
     layers.add(new Scene.Layer("loading", loading.marks(0, map.bottom() + Page.FOOT, map.width())));
     layers.add(new Scene.Layer("legend", legend.marks(legendLeft, 0, 1, Page.COLUMN_GAP)));
     Scene scene = new MapWords(layout, units).scene(layers);

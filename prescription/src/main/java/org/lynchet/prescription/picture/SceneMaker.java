@@ -2,7 +2,6 @@ package org.lynchet.prescription.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.lynchet.prescription.driving.Driving;
 import org.lynchet.prescription.zone.FieldLayout;
 
@@ -16,10 +15,8 @@ final class SceneMaker {
   private final MapWords words;
   private final UnitSystem units;
   private final Entries entries;
-  private final FieldEdge edge;
   private final GuidanceMarks line;
   private final Page page;
-  private final MapPlane plane;
   private final Legend legend;
   private final LoadingMarks loading;
 
@@ -28,21 +25,15 @@ final class SceneMaker {
     this.units = UnitSystem.of(layout);
     this.words = new MapWords(layout, units);
     this.entries = Entries.of(layout);
-    this.edge = FieldEdge.of(layout.boundary(), layout.frame());
     this.line = GuidanceMarks.of(layout);
     this.legend =
         new Legend(layout, entries, units, line.isDrawn() ? layout.guidance().name() : "");
     this.loading = new LoadingMarks(Driving.of(layout), entries);
-    List<Coordinate> shown = new ArrayList<>(edge.vertices());
-    if (line.isDrawn()) {
-      shown.addAll(line.places());
-    }
-    this.page = Page.of(shown, layout.frame(), legend, loading.height());
-    this.plane = page.plane();
+    this.page = Page.of(MapMaker.shown(layout, line), layout.frame(), legend, loading.height());
   }
 
   Scene make() {
-    MapMaker map = new MapMaker(layout, entries, units, line, page.map(), plane);
+    MapMaker map = new MapMaker(layout, entries, units, line, page.map(), page.plane());
     List<Scene.Layer> layers = new ArrayList<>(map.field());
     layers.add(new Scene.Layer("heading", title()));
     layers.addAll(map.foot());
