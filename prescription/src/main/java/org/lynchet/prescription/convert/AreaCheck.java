@@ -48,11 +48,7 @@ record AreaCheck(FeatureFaults wrong) {
     }
     String problem = FieldOutline.problem(area);
     return problem == null
-        || wrong(
-            i,
-            "not a valid area: " + problem,
-            "rings that neither cross nor overlap",
-            "redraw it there");
+        || wrong(i, "not a valid area: " + problem, FieldOutline.VALID_AREA, "redraw it there");
   }
 
   /** Adds a fault for a name of characters that XML does not have. */

@@ -3,6 +3,7 @@ package org.lynchet.prescription.handoff;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.lynchet.prescription.plan.HandoffChoices.Format;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.spraying.SprayPass;
 import org.lynchet.prescription.spraying.SprayedArea;
 import org.lynchet.prescription.spraying.Spraying;
@@ -70,7 +71,7 @@ final class SprayText {
             .orElseThrow();
     StringBuilder text = new StringBuilder();
     text.append("  ").append(crop).append(": ").append(machine).append(", ");
-    text.append(passes.size()).append(passes.size() == 1 ? " pass" : " passes");
+    text.append(Count.of(passes.size(), "pass"));
     String open =
         passes.stream().map(SprayPass::openInWords).distinct().collect(Collectors.joining(" or "));
     text.append(open.isEmpty() ? "" : ", " + open);

@@ -10,6 +10,10 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** Says where an area is not valid, and mends it. */
 final class AreaRepair {
+  /** What to do about an area that is not valid, in a fault. */
+  static final String NEXT =
+      "redraw it there, or set field.repair: true to take the nearest valid area";
+
   private AreaRepair() {}
 
   /** What is wrong with a polygon and where; null if it is valid. */

@@ -97,8 +97,8 @@ final class BoundaryCheck {
       fault(
           "the boundary is not a valid area: " + problem,
           place(feature),
-          "rings that neither cross nor overlap",
-          "redraw it there, or set field.repair: true to take the nearest valid area");
+          FieldOutline.VALID_AREA,
+          AreaRepair.NEXT);
       return Optional.empty();
     }
     Geometry repaired = AreaRepair.repaired(polygons);

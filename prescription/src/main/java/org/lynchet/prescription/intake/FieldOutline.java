@@ -19,6 +19,9 @@ public final class FieldOutline {
   /** The highest latitude: within a degree of a pole headings turn too fast. */
   public static final double HIGHEST_LATITUDE = 89;
 
+  /** What a valid area is, as faults say what is allowed. */
+  public static final String VALID_AREA = "rings that neither cross nor overlap";
+
   private static final double METRES_OF_A_DEGREE = Math.PI / 180 * 6_371_008.8;
 
   private FieldOutline() {}

@@ -93,8 +93,8 @@ final class WaterwayCheck {
     fault(
         "a waterway is not a valid area: " + problem,
         ", feature " + feature,
-        "rings that neither cross nor overlap",
-        "redraw it there, or set field.repair: true to take the nearest valid area");
+        FieldOutline.VALID_AREA,
+        AreaRepair.NEXT);
     return Optional.empty();
   }
 

@@ -83,8 +83,8 @@ final class ZoneMapCheck {
       faults.add(
           "management zone '" + name + "' is not a valid area: " + problem,
           place,
-          "rings that neither cross nor overlap",
-          "redraw it there, or set field.repair: true to take the nearest valid area");
+          FieldOutline.VALID_AREA,
+          AreaRepair.NEXT);
       return;
     }
     areas

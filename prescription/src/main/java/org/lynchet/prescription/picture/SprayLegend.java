@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.lynchet.prescription.plan.PlannedSetback;
 import org.lynchet.prescription.plan.PlannedSetback.Side;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.Length;
 import org.lynchet.prescription.setback.Neighbour;
 import org.lynchet.prescription.setback.SprayPlan;
@@ -66,7 +67,7 @@ final class SprayLegend {
               .map(SprayPass::openInWords)
               .distinct()
               .collect(Collectors.joining(" or "));
-      addArea(crop, "", false, strips + (strips == 1 ? " strip, " : " strips, ") + open);
+      addArea(crop, "", false, Count.of(strips, "strip") + ", " + open);
     }
     if (layout.spraying().areas().stream()
         .anyMatch(area -> area.crop().equals(crop) && area.strip() == 0)) {

@@ -3,6 +3,7 @@ package org.lynchet.prescription.placement;
 import java.util.Locale;
 import org.lynchet.prescription.plan.PlannedGuidance.Position;
 import org.lynchet.prescription.quantity.AreaUnit;
+import org.lynchet.prescription.quantity.Count;
 import org.lynchet.prescription.quantity.LengthUnit;
 
 /** Shows the chosen placement beside the plan's, term by term, in at most 100 columns. */
@@ -40,10 +41,9 @@ public final class PlacementTable {
         "together", "", inUnit(fixed), "", inUnit(chosen), inUnit(fixed - chosen));
     shares();
     line(
-        "Chosen from %d placements on %d heading%s: %s.",
+        "Chosen from %d placements on %s: %s.",
         result.placements(),
-        result.headings(),
-        result.headings() == 1 ? "" : "s",
+        Count.of(result.headings(), "heading"),
         result.isUnchanged() ? "none counts less than the plan's" : "the AB line moves");
     if (!result.isUnchanged()) {
       line("It is %s.", change());

@@ -2,7 +2,6 @@ package org.lynchet.prescription.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -21,30 +20,8 @@ final class CanopyAssumptions {
   private static final String HEIGHT = "height-metres";
   private static final String PLANTING = "planting";
 
-  /** By the last name of a default's key, the key of the plan that replaces it. */
-  private static final Map<String, String> KEYS =
-      Map.of(
-          HEIGHT,
-          "height",
-          "leaf-area-index",
-          "leaf-area-index",
-          "extinction",
-          "extinction",
-          PLANTING,
-          "planting",
-          "days-to-maturity",
-          "maturity",
-          "half-leaf",
-          "half-leaf",
-          "full-leaf",
-          "full-leaf",
-          "decline-from",
-          "decline-from",
-          "leaf-at-maturity",
-          "leaf-at-maturity");
-
-  /** Those keys in the order of the list. */
-  private static final List<String> ORDER =
+  /** The keys of a plan's canopy in the order of the list. */
+  private static final List<String> KEYS =
       List.of(
           "height",
           "leaf-area-index",
@@ -111,7 +88,7 @@ final class CanopyAssumptions {
   }
 
   private void addDefault(String crop, Sourced value, String name, @Nullable PlannedCanopy own) {
-    String key = KEYS.get(name);
+    String key = replacing(name);
     if (own != null && key != null && planned(own, key).isPresent()) {
       return;
     }
@@ -123,6 +100,15 @@ final class CanopyAssumptions {
             planting ? usualPlanting(crop).orElse(value.value()) : shown(name, value.value()),
             planting ? SeasonAssumptions.inPlace(value.source(), light) : value.source(),
             change));
+  }
+
+  /** The key of the plan that replaces a default, by the last name of its key; null for none. */
+  private static @Nullable String replacing(String name) {
+    return switch (name) {
+      case HEIGHT -> "height";
+      case "days-to-maturity" -> "maturity";
+      default -> KEYS.contains(name) ? name : null;
+    };
   }
 
   private String shown(String name, String value) {
@@ -147,7 +133,7 @@ final class CanopyAssumptions {
   }
 
   private void addPlanned(String name, PlannedCanopy canopy) {
-    for (String key : ORDER) {
+    for (String key : KEYS) {
       planned(canopy, key)
           .ifPresent(
               value ->
