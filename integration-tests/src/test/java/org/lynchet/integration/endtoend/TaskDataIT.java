@@ -25,6 +25,9 @@ class TaskDataIT {
 
   private static final double SQUARE_METRES_OF_AN_ACRE = 4046.8564224;
 
+  /** Where task data lies in an output. */
+  private static final String TASK_DATA = "taskdata/TASKDATA.zip";
+
   @TempDir Path folder;
 
   /** Fields with and without holes, along a line and along a curve, in acres and in hectares. */
@@ -40,12 +43,12 @@ class TaskDataIT {
   void taskDataSaysWhatThePlanSays(String example, String version, int holes, int crops)
       throws IOException, InterruptedException {
     Path out = planned(example, version, "");
-    JsonNode read = ExternalReaders.isoxml(out.resolve("taskdata/TASKDATA.zip"));
+    JsonNode read = ExternalReaders.isoxml(out.resolve(TASK_DATA));
     assertThat(read.path("version").asText()).isEqualTo(version.substring(0, 1));
     assertThat(read.path("customer").asText()).isEqualTo("Invented Customer");
     assertThat(read.path("field").path("holes").asInt()).isEqualTo(holes);
     assertThat(read.path("tasks")).hasSize(crops);
-    assertSame(read, out.resolve("plan.geojson"));
+    assertSame(read, out);
   }
 
   /** Three crops and four products, one of them at two rates. */
@@ -64,10 +67,10 @@ class TaskDataIT {
             centre: {product: tall-690, rate: 70000 seeds/ha}
         """;
     Path out = planned("metric-shapefile", version, oats);
-    JsonNode read = ExternalReaders.isoxml(out.resolve("taskdata/TASKDATA.zip"));
+    JsonNode read = ExternalReaders.isoxml(out.resolve(TASK_DATA));
     assertThat(read.path("tasks")).hasSize(3);
     assertThat(seen(read)).hasSize(5);
-    assertSame(read, out.resolve("plan.geojson"));
+    assertSame(read, out);
   }
 
   /** Zones of a plan, and those of task data, made task data by {@code convert}. */
@@ -76,22 +79,23 @@ class TaskDataIT {
   void convertedZonesSayWhatThePlanSays(String example) throws IOException, InterruptedException {
     Path out = planned(example, "4.3", "");
     Path first = convert(out.resolve("plan.geojson").toString(), "isoxml", "first.zip");
-    assertSame(ExternalReaders.isoxml(first), out.resolve("plan.geojson"));
+    assertSame(ExternalReaders.isoxml(first), out);
     Path table = convert(first.toString(), "geopackage", "zones.gpkg");
     Path last = convert(table.toString(), "isoxml", "last.zip");
-    assertSame(ExternalReaders.isoxml(last), out.resolve("plan.geojson"));
-    Path own = convert(out.resolve("taskdata/TASKDATA.zip").toString(), "isoxml", "own.zip");
-    assertSame(ExternalReaders.isoxml(own), out.resolve("plan.geojson"));
+    assertSame(ExternalReaders.isoxml(last), out);
+    Path own = convert(out.resolve(TASK_DATA).toString(), "isoxml", "own.zip");
+    assertSame(ExternalReaders.isoxml(own), out);
   }
 
-  private static void assertSame(JsonNode read, Path plan) throws IOException {
+  /** What was read against the plan.geojson of an output. */
+  private static void assertSame(JsonNode read, Path out) throws IOException {
     assertThat(read.path("warnings")).isEmpty();
     for (JsonNode task : read.path("tasks")) {
       assertThat(task.path("lost").asInt(-1)).isZero();
       assertThat(task.path("outside").asInt(-1)).isZero();
       assertThat(task.path("zones").get(0).path("values").get(0).path("value").asInt(-1)).isZero();
     }
-    Map<String, Sum> meant = meant(plan);
+    Map<String, Sum> meant = meant(out.resolve("plan.geojson"));
     Map<String, Sum> seen = seen(read);
     assertThat(seen.keySet()).isEqualTo(meant.keySet());
     Sum nothing = new Sum(0, 0);

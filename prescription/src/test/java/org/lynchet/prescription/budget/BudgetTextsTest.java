@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -28,15 +27,10 @@ class BudgetTextsTest {
   @BeforeAll
   void weigh() throws RejectedException {
     PlannedBudget money =
-        SampleMoney.money(
-            SampleMoney.whole().crops(),
-            SampleMoney.whole().seedPrices(),
-            Map.of(
-                "tall-108",
-                List.of(
-                    SampleMoney.plot(20_000, 188),
-                    SampleMoney.plot(23_000, 194.3),
-                    SampleMoney.plot(26_000, 198.8))));
+        SampleMoney.withTrials(
+            SampleMoney.plot(20_000, 188),
+            SampleMoney.plot(23_000, 194.3),
+            SampleMoney.plot(26_000, 198.8));
     FieldLayout layout =
         FieldLayout.of(
             cornAndSoybean().sprayer(90, 10.0).budget(money).plan(),

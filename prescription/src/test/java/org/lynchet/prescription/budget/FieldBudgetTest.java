@@ -264,15 +264,10 @@ class FieldBudgetTest {
   @Test
   void theRateThatPaysBest() throws RejectedException {
     PlannedBudget money =
-        SampleMoney.money(
-            SampleMoney.whole().crops(),
-            SampleMoney.whole().seedPrices(),
-            Map.of(
-                "tall-108",
-                List.of(
-                    SampleMoney.plot(20_000, 188),
-                    SampleMoney.plot(30_000, 202),
-                    SampleMoney.plot(25_000, 197.5))));
+        SampleMoney.withTrials(
+            SampleMoney.plot(20_000, 188),
+            SampleMoney.plot(30_000, 202),
+            SampleMoney.plot(25_000, 197.5));
     RateAdvice advice = budget(plans(money), field(TWELVE_STRIPS)).rates().get(0);
     assertThat(advice.economic().typical()).isCloseTo(27_937.5, within(1e-3));
     assertThat(advice.response().agronomicOptimum()).isCloseTo(32_000, within(1e-3));
@@ -284,15 +279,10 @@ class FieldBudgetTest {
   @Test
   void trialsWhoseYieldsOnlyRiseAreAFault() {
     PlannedBudget money =
-        SampleMoney.money(
-            SampleMoney.whole().crops(),
-            SampleMoney.whole().seedPrices(),
-            Map.of(
-                "tall-108",
-                List.of(
-                    SampleMoney.plot(20_000, 180),
-                    SampleMoney.plot(25_000, 190),
-                    SampleMoney.plot(30_000, 210))));
+        SampleMoney.withTrials(
+            SampleMoney.plot(20_000, 180),
+            SampleMoney.plot(25_000, 190),
+            SampleMoney.plot(30_000, 210));
     assertThat(faults(plans(money), field(TWELVE_STRIPS)))
         .singleElement()
         .satisfies(fault -> assertThat(fault.what()).contains("no highest yield"));

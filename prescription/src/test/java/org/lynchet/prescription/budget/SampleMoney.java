@@ -60,6 +60,11 @@ final class SampleMoney {
     return parabolas;
   }
 
+  /** The whole money with trials of the tall corn product. */
+  static PlannedBudget withTrials(TrialPlot... plots) {
+    return money(whole().crops(), whole().seedPrices(), Map.of("tall-108", List.of(plots)));
+  }
+
   static TrialPlot plot(double perAcre, double bushels) {
     return new TrialPlot(
         new SeedingRate(perAcre, AreaUnit.ACRE), new GrainYield(bushels, GrainUnit.BUSHEL));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -111,18 +112,7 @@ class PlanComparisonTest {
   /** Where no crop shades another, strips are blocks; the quickest candidate is first. */
   @Test
   void equalCanopiesMakeNoDifference() throws Exception {
-    PlannedCanopy same = new PlannedCanopy(new Length(1, LengthUnit.METRE), 3.0, 0.5, null, null);
-    Plan plan =
-        SamplePlans.cornAndSoybean()
-            .widest(30)
-            .forecast(
-                new ForecastChoices(
-                    Season.NORMAL,
-                    List.of(),
-                    null,
-                    Map.of("corn", same, "tall-108", same, "short-106", same, "soybean", same),
-                    Map.of()))
-            .plan();
+    Plan plan = withOneCanopy("corn", "tall-108", "short-106", "soybean");
     List<Integer> steps = new ArrayList<>();
     Comparison comparison = PlanComparison.of(plan, SQUARE, 2, (done, all) -> steps.add(all));
     assertThat(comparison.ranked()).hasSize(14);
@@ -201,18 +191,7 @@ class PlanComparisonTest {
   /** With canopies alike no heading and no border row moves anything that is shown. */
   @Test
   void whatMakesNoDifferenceIsNoDriver() throws Exception {
-    PlannedCanopy same = new PlannedCanopy(new Length(1, LengthUnit.METRE), 3.0, 0.5, null, null);
-    Plan plan =
-        SamplePlans.cornAndSoybean()
-            .widest(30)
-            .forecast(
-                new ForecastChoices(
-                    Season.NORMAL,
-                    List.of(),
-                    null,
-                    Map.of("corn", same, "soybean", same),
-                    Map.of()))
-            .plan();
+    Plan plan = withOneCanopy("corn", "soybean");
     Comparison comparison = PlanComparison.of(plan, SQUARE, 2, Progress.NONE);
     assertThat(comparison.drivers()).isNotEmpty();
     String drivers = String.join("\n", Verdict.drivers(comparison));
@@ -302,5 +281,18 @@ class PlanComparisonTest {
 
   private static double typicalYield(Outcome outcome, int crop) {
     return outcome.light().crops().get(crop).relativeYield().typical();
+  }
+
+  /** A plan in which crops and products of some names have the same canopy. */
+  private static Plan withOneCanopy(String... names) {
+    PlannedCanopy same = new PlannedCanopy(new Length(1, LengthUnit.METRE), 3.0, 0.5, null, null);
+    Map<String, PlannedCanopy> canopies = new LinkedHashMap<>();
+    for (String name : names) {
+      canopies.put(name, same);
+    }
+    return SamplePlans.cornAndSoybean()
+        .widest(30)
+        .forecast(new ForecastChoices(Season.NORMAL, List.of(), null, canopies, Map.of()))
+        .plan();
   }
 }

@@ -22,6 +22,9 @@ import org.lynchet.prescription.zone.FieldLayout;
 import org.lynchet.prescription.zone.Zone;
 
 class FieldMapTest {
+  /** A field so small that everything on it has room, in metres. */
+  private static final String SMALL = "POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))";
+
   @TempDir private Path folder;
 
   /** Fields of all shapes that are hard to label. */
@@ -48,6 +51,11 @@ class FieldMapTest {
         SampleLayouts.sample().heading(-100, 0, 180).named("n".repeat(300)));
   }
 
+  /** The map of a layout, read as the SVG that it is. */
+  private static DrawnSvg drawn(SampleLayouts sample) throws Exception {
+    return DrawnSvg.of(FieldMap.of(sample.layout()));
+  }
+
   @ParameterizedTest
   @MethodSource("layouts")
   void textsStayOnThePageAndApartFromEachOther(SampleLayouts layout) {
@@ -57,7 +65,7 @@ class FieldMapTest {
   @Test
   void isReadAsAnImageWithTitleAndDescription() throws Exception {
     // SVG 2, 5.7 (title and desc); SVG Accessibility API Mappings 1.0, 5.1 (role img)
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample());
     assertThat(svg.root().getAttribute("role")).isEqualTo("img");
     assertThat(svg.root().getElementsByTagName("title").item(0).getTextContent())
         .startsWith("Sandhill East");
@@ -71,7 +79,7 @@ class FieldMapTest {
         List.of(
             SampleLayouts.strip("corn", "tall-108", 34000, 2),
             SampleLayouts.strip("soybean", "bean-2.4", 140000, 0));
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().withStrips(strips).layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample().withStrips(strips));
     List<String> units = IntStream.rangeClosed(1, 12).mapToObj(Integer::toString).toList();
     assertThat(svg.texts("loading")).containsAll(units).hasSize(13);
     assertThat(svg.texts("loading").get(0)).startsWith("corn-planter in strips: hoppers");
@@ -80,19 +88,13 @@ class FieldMapTest {
   @Test
   void drawsNoBoxesWhereAllRowUnitsPlantTheSame() throws Exception {
     List<PlannedStrip> strips = List.of(SampleLayouts.strip("corn", "tall-108", 34000, 0));
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().withStrips(strips).layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample().withStrips(strips));
     assertThat(svg.texts("loading")).isEmpty();
   }
 
   @Test
   void numbersEveryPassWhereThereIsRoom() throws Exception {
-    DrawnSvg svg =
-        DrawnSvg.of(
-            FieldMap.of(
-                SampleLayouts.sample()
-                    .on("POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))")
-                    .withoutHeadland()
-                    .layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample().on(SMALL).withoutHeadland());
     List<String> all = IntStream.rangeClosed(1, 20).mapToObj(Integer::toString).toList();
     assertThat(svg.texts("pass-numbers")).containsExactlyElementsOf(all);
     assertThat(svg.texts("notes")).containsExactly("numbers: passes");
@@ -100,7 +102,7 @@ class FieldMapTest {
 
   @Test
   void numbersEveryFifthPassFirstAndLastWhereThereIsLess() throws Exception {
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample());
     assertThat(svg.texts("pass-numbers"))
         .contains("1", "5", "10", "80", "84")
         .doesNotContain("2", "11", "81");
@@ -109,7 +111,7 @@ class FieldMapTest {
 
   @Test
   void lettersTheAbLineWithBNorthOfA() throws Exception {
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample());
     assertThat(svg.texts("ab-line")).containsExactly("A", "B");
     double a = Double.parseDouble(svg.elements("ab-line", "text").get(0).getAttribute("y"));
     double b = Double.parseDouble(svg.elements("ab-line", "text").get(1).getAttribute("y"));
@@ -118,13 +120,7 @@ class FieldMapTest {
 
   @Test
   void theAbLineBeginsAtTheFieldWhereANumberStandsBeforeIt() throws Exception {
-    DrawnSvg svg =
-        DrawnSvg.of(
-            FieldMap.of(
-                SampleLayouts.sample()
-                    .on("POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))")
-                    .withoutHeadland()
-                    .layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample().on(SMALL).withoutHeadland());
     // Northward from pass 1: its number, and below it the letter A, stand under the line's south
     // end.
     double number =
@@ -142,21 +138,21 @@ class FieldMapTest {
         List.of(
             SampleLayouts.strip("corn", "tall-108", 34000, 4),
             SampleLayouts.strip("soybean", "bean-2.4", 140000, 0));
-    assertThat(hatched("POLYGON((0 0, 180 0, 180 120, 0 120, 0 0))", strips)).isPositive();
+    assertThat(hatched(SMALL, strips)).isPositive();
     assertThat(hatched("POLYGON((0 0, 3200 0, 3200 2000, 0 2000, 0 0))", strips)).isZero();
   }
 
   /** How many areas of zones have marks over their colour. */
   private static long hatched(String field, List<PlannedStrip> strips) throws Exception {
     SampleLayouts sample = SampleLayouts.sample().on(field).withoutHeadland().withStrips(strips);
-    return DrawnSvg.of(FieldMap.of(sample.layout())).elements("zones", "path").stream()
+    return drawn(sample).elements("zones", "path").stream()
         .filter(path -> path.getAttribute("fill").startsWith("url("))
         .count();
   }
 
   @Test
   void saysWhereAnAbLineIsThatIsTooFarToDraw() throws Exception {
-    DrawnSvg svg = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().heading(-900, 0, 0).layout()));
+    DrawnSvg svg = drawn(SampleLayouts.sample().heading(-900, 0, 0));
     assertThat(svg.texts("ab-line")).isEmpty();
     // 900 m / 0.3048 = 2952.8
     assertThat(svg.texts("notes")).contains("AB line: 2,953 ft left of the field");
@@ -165,8 +161,8 @@ class FieldMapTest {
 
   @Test
   void marksManagementZonesOnlyWhereThereAreAny() throws Exception {
-    DrawnSvg with = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().withManagementZones().layout()));
-    DrawnSvg without = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().layout()));
+    DrawnSvg with = drawn(SampleLayouts.sample().withManagementZones());
+    DrawnSvg without = drawn(SampleLayouts.sample());
     assertThat(with.texts("management-zone-names")).containsExactly("heavy", "light");
     assertThat(with.elements("management-zones", "path")).hasSize(2);
     assertThat(without.texts("management-zone-names")).isEmpty();
@@ -175,15 +171,13 @@ class FieldMapTest {
 
   @Test
   void coversPartialPassesWithLines() throws Exception {
-    DrawnSvg partial = DrawnSvg.of(FieldMap.of(SampleLayouts.sample().layout()));
+    DrawnSvg partial = drawn(SampleLayouts.sample());
     DrawnSvg none =
-        DrawnSvg.of(
-            FieldMap.of(
-                SampleLayouts.sample()
-                    .on("POLYGON((0 0, 182.88 0, 182.88 120, 0 120, 0 0))")
-                    .heading(4.572, 0, 0)
-                    .withoutHeadland()
-                    .layout()));
+        drawn(
+            SampleLayouts.sample()
+                .on("POLYGON((0 0, 182.88 0, 182.88 120, 0 120, 0 0))")
+                .heading(4.572, 0, 0)
+                .withoutHeadland());
     assertThat(partial.elements("partial-passes", "path")).isNotEmpty();
     assertThat(partial.texts("legend")).contains("of which partial passes");
     assertThat(none.elements("partial-passes", "path")).isEmpty();
