@@ -13,7 +13,6 @@ import org.lynchet.prescription.quantity.SeedingRate;
  */
 final class StandReader {
   private static final int DECIMALS_ON_A_SQUARE_METRE = 4;
-  private static final double MOST_SEEDS_ON_A_SQUARE_METRE = 10_000;
 
   private final Map<String, Product> products;
   private final Optional<PlanNode> written;
@@ -66,11 +65,11 @@ final class StandReader {
                 stand.per() == AreaUnit.SQUARE_METRE ? DECIMALS_ON_A_SQUARE_METRE : 0,
                 RoundingMode.HALF_UP);
     SeedingRate rate = new SeedingRate(seeds.doubleValue(), stand.per());
-    if (rate.perSquareMetre() > MOST_SEEDS_ON_A_SQUARE_METRE) {
+    if (rate.perSquareMetre() > SeedingRate.MOST_PER_SQUARE_METRE) {
       faults.add(
           node.place(),
           node.kind() + " is out of range: it takes more seeds than can be planted",
-          "up to 10000 seeds/m2",
+          SeedingRate.ALLOWED,
           "correct the number, germination or field-survival");
       return Optional.empty();
     }
