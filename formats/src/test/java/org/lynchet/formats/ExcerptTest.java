@@ -12,6 +12,12 @@ class ExcerptTest {
     assertThat(Excerpt.of("abcd", 3)).isEqualTo("abc...");
   }
 
+  @Test
+  void theBeginningHasNoPoints() {
+    assertThat(Excerpt.start("abc", 3)).isEqualTo("abc");
+    assertThat(Excerpt.start("abcd", 3)).isEqualTo("abc");
+  }
+
   /** The Unicode Standard, 3.9: characters above U+FFFF are two code units in UTF-16. */
   @Test
   void noCharacterIsCutInTwo() {

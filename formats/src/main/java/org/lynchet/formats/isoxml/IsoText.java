@@ -22,11 +22,7 @@ final class IsoText {
 
   /** A name, cut to 32 characters, no surrogate pair cut in two. */
   static String name(String name) {
-    if (name.length() <= LONGEST) {
-      return name;
-    }
-    boolean halved = Character.isHighSurrogate(name.charAt(LONGEST - 1));
-    return name.substring(0, halved ? LONGEST - 1 : LONGEST).stripTrailing();
+    return name.length() <= LONGEST ? name : Excerpt.start(name, LONGEST).stripTrailing();
   }
 
   /** Degrees with at most nine decimals and no exponent. */
