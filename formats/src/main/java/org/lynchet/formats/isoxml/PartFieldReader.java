@@ -29,7 +29,14 @@ final class PartFieldReader implements FeatureReader {
 
   @Override
   public FeatureTable read(Path file) throws FormatException {
-    PartField meant = CHOICE.choose(TaskData.read(file).partFields(), id, file.toString());
+    try (TaskFiles files = TaskFiles.open(file)) {
+      return table(TaskTree.read(files), id, file.toString());
+    }
+  }
+
+  /** The table of a tree that has been read. */
+  static FeatureTable table(TaskTree tree, String id, String place) throws FormatException {
+    PartField meant = CHOICE.choose(new TaskSetDecoder(tree).decode().partFields(), id, place);
     Feature area = new Feature(meant.boundary(), List.of());
     return new FeatureTable(meant.name(), DeclaredCrs.LON_LAT, List.of(), List.of(area));
   }

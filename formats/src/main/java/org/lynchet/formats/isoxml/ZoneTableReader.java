@@ -43,14 +43,20 @@ final class ZoneTableReader implements FeatureReader {
     try (TaskFiles files = TaskFiles.open(file)) {
       TaskTree tree = TaskTree.read(files);
       List<XmlElement> tasks = tree.all("TSK");
-      if (!id.isEmpty()) {
-        List<XmlElement> parts = new ArrayList<>(tasks);
-        parts.addAll(tree.all("PFD"));
-        XmlElement meant = CHOICE.choose(parts, id, file.toString());
-        return isTask(meant) ? table(tree, List.of(meant)) : new PartFieldReader(id).read(file);
+      List<XmlElement> fields = tree.all("PFD");
+      boolean isField =
+          id.isEmpty()
+              ? tasks.stream().noneMatch(task -> hasPolygons(task) || hasGrid(task))
+              : fields.stream().anyMatch(field -> field.attribute("A").equals(id));
+      if (isField) {
+        return PartFieldReader.table(tree, id, file.toString());
       }
-      boolean zoned = tasks.stream().anyMatch(task -> hasPolygons(task) || hasGrid(task));
-      return zoned ? table(tree, tasks) : new PartFieldReader("").read(file);
+      if (id.isEmpty()) {
+        return table(tree, tasks);
+      }
+      List<XmlElement> parts = new ArrayList<>(tasks);
+      parts.addAll(fields);
+      return table(tree, List.of(CHOICE.choose(parts, id, file.toString())));
     }
   }
 

@@ -122,6 +122,22 @@ class ZoneTableReaderTest {
                                 + " taskdata.zip#PFD1")));
   }
 
+  /** ISO 11783-10: an id stands once in a file. */
+  @Test
+  void aFieldThatIsThereTwiceIsToldWithItsLine() throws IOException {
+    String field = "\n<PFD A='PFD1' C='North' D='1'/>";
+    Path file = write(field + field, "<PDV A='000B' B='1'/>", "");
+    assertThatThrownBy(() -> TaskData.tableReader("PFD1").read(file))
+        .isInstanceOfSatisfying(
+            FormatException.class,
+            e ->
+                assertThat(e.faults())
+                    .anySatisfy(
+                        fault ->
+                            assertThat(fault.what() + " " + fault.where())
+                                .contains("PFD1", "line 3")));
+  }
+
   private static List<@Nullable Object> values(FeatureTable table) {
     assertThat(table.features()).hasSize(1);
     return table.features().get(0).values();
