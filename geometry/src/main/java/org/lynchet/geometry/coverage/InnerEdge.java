@@ -168,12 +168,13 @@ final class InnerEdge {
 
   /** Whether a place on the way from one to another is off the true distance. */
   private boolean strays(Coordinate from, Coordinate to, double t) {
-    double x = from.x + t * (to.x - from.x);
-    double y = from.y + t * (to.y - from.y);
-    double off = Math.abs(boundary.distance(x, y, reach) - width);
+    double off = Math.abs(boundary.distance(between(from, to, t), reach) - width);
     return off > STRAY && off <= astray;
   }
 
+  /**
+   * That of coordinates themselves also allows for overflow, which costs more than all the rest.
+   */
   private static double distance(Coordinate a, Coordinate b) {
     double dx = b.x - a.x;
     double dy = b.y - a.y;

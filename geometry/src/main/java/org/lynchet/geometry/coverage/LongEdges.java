@@ -37,7 +37,7 @@ final class LongEdges {
     for (int[] ring : rings) {
       int u = ring[ring.length - 1];
       for (int v : ring) {
-        if (Math.abs(along[u] - along[v]) > longest && partsOf(u, v) > 1) {
+        if (Math.abs(along[u] - along[v]) > longest && isAlongCut(u, v)) {
           return true;
         }
         u = v;
@@ -48,9 +48,11 @@ final class LongEdges {
 
   private int partsOf(int u, int v) {
     double length = Math.abs(vertices.y(u) - vertices.y(v));
-    return length <= longest || Math.abs(vertices.x(u) - vertices.x(v)) > ParallelCutter.ON_CUT
-        ? 1
-        : (int) Math.ceil(length / longest);
+    return length > longest && isAlongCut(u, v) ? (int) Math.ceil(length / longest) : 1;
+  }
+
+  private boolean isAlongCut(int u, int v) {
+    return Math.abs(vertices.x(u) - vertices.x(v)) <= ParallelCutter.ON_CUT;
   }
 
   private int[][] divideAll(int[][] rings) {

@@ -107,8 +107,8 @@ final class NearestEdge {
    * @param reach how far it may be; beyond, nothing is looked for
    * @return infinite if nothing is within reach
    */
-  double distance(double x, double y, double reach) {
-    return find(x, y, reach) ? Math.sqrt(leastSquare) : Double.POSITIVE_INFINITY;
+  double distance(Coordinate at, double reach) {
+    return find(at.x, at.y, reach) ? Math.sqrt(leastSquare) : Double.POSITIVE_INFINITY;
   }
 
   /**

@@ -39,40 +39,33 @@ final class Neighbours {
     EdgeMap owner = new EdgeMap(edges(cells, chosen));
     for (int cell = 0; cell < cells.size(); cell++) {
       if (chosen.test(cell)) {
-        for (int[] ring : cells.get(cell).rings) {
-          int u = ring[ring.length - 1];
-          for (int v : ring) {
-            if (!visitIfShared(vertices, owner, cell, u, v, visitor)) {
-              owner.put(u, v, cell);
-            }
-            u = v;
-          }
-        }
+        visit(vertices, cells, cell, owner, true, visitor);
       }
     }
     for (int cell = 0; cell < cells.size(); cell++) {
       if (others.test(cell)) {
-        for (int[] ring : cells.get(cell).rings) {
-          int u = ring[ring.length - 1];
-          for (int v : ring) {
-            visitIfShared(vertices, owner, cell, u, v, visitor);
-            u = v;
-          }
-        }
+        visit(vertices, cells, cell, owner, false, visitor);
       }
     }
   }
 
-  private static boolean visitIfShared(
-      Vertices vertices, EdgeMap owner, int cell, int u, int v, Visitor visitor) {
-    int other = owner.get(v, u);
-    if (other == EdgeMap.ABSENT) {
-      return false;
+  /** Visits the edges of a cell that have an owner; the cell may come to own the others. */
+  private static void visit(
+      Vertices vertices, List<Cell> cells, int cell, EdgeMap owner, boolean owns, Visitor visitor) {
+    for (int[] ring : cells.get(cell).rings) {
+      int u = ring[ring.length - 1];
+      for (int v : ring) {
+        int other = owner.get(v, u);
+        if (other != EdgeMap.ABSENT) {
+          double dx = vertices.x(u) - vertices.x(v);
+          double dy = vertices.y(u) - vertices.y(v);
+          visitor.visit(cell, other, Math.sqrt(dx * dx + dy * dy));
+        } else if (owns) {
+          owner.put(u, v, cell);
+        }
+        u = v;
+      }
     }
-    double dx = vertices.x(u) - vertices.x(v);
-    double dy = vertices.y(u) - vertices.y(v);
-    visitor.visit(cell, other, Math.sqrt(dx * dx + dy * dy));
-    return true;
   }
 
   private static int edges(List<Cell> cells, IntPredicate chosen) {

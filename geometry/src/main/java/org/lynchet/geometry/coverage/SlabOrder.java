@@ -38,9 +38,9 @@ final class SlabOrder {
     return (int) ((at - origin) * slabsPerUnit);
   }
 
-  /** The slab in which a box begins if it is this much larger. */
-  int first(int box, double larger) {
-    return slab(min[box] - larger);
+  /** The slab in which a box begins if it begins so much earlier. */
+  int first(int box, double earlier) {
+    return slab(min[box] - earlier);
   }
 
   /** The slab in which each box ends. */

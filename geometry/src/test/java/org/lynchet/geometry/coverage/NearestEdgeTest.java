@@ -27,6 +27,8 @@ class NearestEdgeTest {
         Coordinate found = nearest.to(at.getCoordinate(), distance + 1);
         assertThat(Objects.requireNonNull(found).distance(at.getCoordinate()))
             .isCloseTo(distance, within(1e-9));
+        assertThat(nearest.distance(at.getCoordinate(), distance + 1))
+            .isCloseTo(distance, within(1e-9));
         assertThat(boundary.distance(Rings.FACTORY.createPoint(found))).isCloseTo(0, within(1e-9));
       }
     }
@@ -42,6 +44,7 @@ class NearestEdgeTest {
       double distance = boundary.distance(at);
       assertThat(nearest.to(at.getCoordinate(), distance - 1e-6)).isNull();
       assertThat(nearest.to(at.getCoordinate(), distance + 1e-6)).isNotNull();
+      assertThat(nearest.distance(at.getCoordinate(), distance - 1e-6)).isInfinite();
     }
   }
 
