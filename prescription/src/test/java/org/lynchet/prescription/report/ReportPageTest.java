@@ -212,6 +212,9 @@ class ReportPageTest {
         .contains("Haurwitz", "Erbs", "isotropic", "short-stature yield", "unloading")
         .contains(
             "the fewest rows, of up to 4, that bring 80 % of the largest gain", "below 0.001");
+    assertThat(words(text))
+        .containsPattern("open ground beside the field\\| *\\|30 m\\|")
+        .containsPattern("headland beside strips\\| *\\|6 m\\|");
   }
 
   /** Who told a number is told: the plan, or common practice. */
