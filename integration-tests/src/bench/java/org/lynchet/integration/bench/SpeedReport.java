@@ -110,7 +110,9 @@ public final class SpeedReport {
           });
       double slope =
           (sums[0] * sums[4] - sums[1] * sums[2]) / (sums[0] * sums[3] - sums[1] * sums[1]);
-      OUT.printf("  %s: log-log slope %.2f%n", method, slope);
+      if (sums[0] > 0) {
+        OUT.printf("  %s: log-log slope %.2f%n", method, slope);
+      }
     }
   }
 }
